@@ -1,0 +1,13 @@
+global using AirChange = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.AirChangeKind>;
+global using Area = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.AreaKind>;
+global using Conductivity = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.ConductivityKind>;
+global using FlowCoefficient = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.FlowCoefficientKind>;
+global using Fraction = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.FractionKind>;
+global using Length = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.LengthKind>;
+global using Power = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.PowerKind>;
+global using Pressure = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.PressureKind>;
+global using Temperature = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.TemperatureKind>;
+global using ThermalResistance = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.ThermalResistanceKind>;
+global using Transmittance = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.TransmittanceKind>;
+global using Volume = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.VolumeKind>;
+global using VolumeFlow = Hypocaust.Quantities.Quantity<Hypocaust.Quantities.VolumeFlowKind>;

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+
+namespace Hypocaust.Quantities;
+
+/// <summary>What a number measures: its name, its units (the SI one first) and an example to show a person.</summary>
+/// <param name="Name">Plain name, for example <c>length</c>.</param>
+/// <param name="Example">A value written as a person would.</param>
+/// <param name="Units">All units understood; the first is the SI unit in which we compute.</param>
+public sealed record QuantityKind(string Name, string Example, ImmutableArray<Unit> Units)
+{
+    private readonly Dictionary<string, Unit> bySpelling = Units
+        .SelectMany(unit =>
+            unit.Spellings.Prepend(unit.Symbol).Select(spelling => (Key: Fold(spelling), unit))
+        )
+        .ToDictionary(pair => pair.Key, pair => pair.unit, StringComparer.Ordinal);
+
+    /// <summary>The SI unit.</summary>
+    public Unit Si => Units[0];
+
+    /// <summary>The units as a person would list them.</summary>
+    public string UnitList => string.Join(", ", Units.Select(unit => unit.Symbol));
+
+    /// <summary>Finds a unit by any of its spellings, or null.</summary>
+    public Unit? Find(string spelling) => bySpelling.GetValueOrDefault(Fold(spelling));
+
+    // Spelling is forgiving about what keyboards make hard: degree signs, superscripts, middle dots, blanks, capitals.
+    private static string Fold(string text) =>
+        text.Replace(" ", "", StringComparison.Ordinal)
+            .Replace("°", "", StringComparison.Ordinal)
+            .Replace("²", "2", StringComparison.Ordinal)
+            .Replace("³", "3", StringComparison.Ordinal)
+            .Replace("·", "", StringComparison.Ordinal)
+            .Replace("⋅", "", StringComparison.Ordinal)
+            .Replace("^", "", StringComparison.Ordinal)
+            .Replace("(", "", StringComparison.Ordinal)
+            .Replace(")", "", StringComparison.Ordinal)
+            .ToUpperInvariant();
+}
+
+/// <summary>A type that stands for a kind of quantity, so that a length cannot be passed for a pressure.</summary>
+public interface IQuantityKind
+{
+    /// <summary>Units and name of this kind.</summary>
+    static abstract QuantityKind Kind { get; }
+}
