@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using Hypocaust.Design;
+
+namespace Hypocaust.Answers;
+
+/// <summary>What the heated floor gives with the water that the plant sends.</summary>
+[Meaning("What the heated floor gives with the water that the plant sends.")]
+public sealed record FloorAnswer(
+    [property: Meaning("Heat that the heated zones need from the floor, W.")] double NeededW,
+    [property: Meaning("Heat that the floor gives upwards, W; null without a plant.")]
+        double? OutputW,
+    [property: Meaning("Heat that it loses downwards, W; null without a plant.")] double? DownW,
+    [property: Meaning(
+        "Water sent to the loops, mean of the loops by flow, °C; null without a plant or flow."
+    )]
+        double? SupplyC,
+    [property: Meaning("Water back from the loops, mean by flow, °C.")] double? ReturnC,
+    [property: Meaning(
+        "Lowest supply temperature with which every zone gets what it needs, °C; at the plant's flows, or without a plant at a fall of 8 K."
+    )]
+        double? RequiredSupplyC,
+    [property: Meaning("Whether every zone gets what it needs; null without a plant.")] bool? Holds,
+    [property: Meaning("Heated zones.")] ImmutableArray<FloorZoneAnswer> Zones,
+    [property: Meaning("Loops in the order of the design.")] ImmutableArray<LoopAnswer> Loops
+);
+
+/// <summary>What the floor gives to one zone.</summary>
+[Meaning("What the floor gives to one zone.")]
+public sealed record FloorZoneAnswer(
+    [property: Meaning("Name of the zone.")] string Name,
+    [property: Meaning("Room temperature, °C.")] double IndoorC,
+    [property: Meaning("Area with tube, m².")] double HeatedAreaM2,
+    [property: Meaning("Heat that the zone needs from the floor, W.")] double NeededW,
+    [property: Meaning("Heat that it gets, W.")] double? OutputW,
+    [property: Meaning(
+        "Lowest supply temperature that is enough, °C; null where no temperature is."
+    )]
+        double? RequiredSupplyC
+);
+
+/// <summary>One loop of tube, as built and as it runs.</summary>
+[Meaning("One loop of tube, as built and as it runs.")]
+public sealed record LoopAnswer(
+    [property: Meaning("Name of the loop.")] string Name,
+    [property: Meaning("Zone that it heats.")] string Zone,
+    [property: Meaning("Room temperature of that zone, °C.")] double IndoorC,
+    [property: Meaning("Area, m².")] double AreaM2,
+    [property: Meaning("Tube spacing, m.")] double SpacingM,
+    [property: Meaning("Tube length, leader included, m.")] double LengthM,
+    [property: Meaning("Equivalent heat transmission K_H of EN 1264-2, W/m²K.")]
+        double TransmissionWPerM2K,
+    [property: Meaning("Temperature under the floor, °C.")] double BelowC,
+    [property: Meaning("Limit of the mean heat flux by the surface temperature, W/m².")]
+        double LimitFluxWPerM2,
+    [property: Meaning("Warmest permitted surface, °C.")] double SurfaceLimitC,
+    [property: Meaning("The table method against 2-D conduction, in words.")] string Accuracy,
+    [property: Meaning("The loop in running; null without a plant.")] LoopRunning? Running
+);
+
+/// <summary>How a loop runs.</summary>
+[Meaning("How a loop runs.")]
+public sealed record LoopRunning(
+    [property: Meaning("Mass flow, kg/s.")] double FlowKgPerS,
+    [property: Meaning("Volume flow, m³/s.")] double FlowM3PerS,
+    [property: Meaning("Velocity in the tube, m/s.")] double VelocityMPerS,
+    [property: Meaning("Reynolds number in the tube.")] double Reynolds,
+    [property: Meaning("Pressure drop of tube and valve, Pa.")] double DropPa,
+    [property: Meaning("Water in, °C; null where it stands still.")] double? SupplyC,
+    [property: Meaning("Water out, °C.")] double? ReturnC,
+    [property: Meaning("Heat to the room, W.")] double HeatUpW,
+    [property: Meaning("Heat downwards, W.")] double HeatDownW,
+    [property: Meaning("Heat flux to the room, W/m².")] double FluxWPerM2,
+    [property: Meaning("Mean surface temperature, °C.")] double SurfaceMeanC,
+    [property: Meaning("Warmest spot of the surface, above the tube where the water enters, °C.")]
+        double SurfaceWarmestC
+);
