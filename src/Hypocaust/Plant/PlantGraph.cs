@@ -57,6 +57,26 @@ public abstract record PlantBranch(string Id, int From, int To)
         CloselySpacedTeesPart Part
     ) : PlantBranch(Id, From, To);
 
+    /// <summary>The way from a port of closely spaced tees to the tee behind it, or out of it.</summary>
+    /// <param name="Id">Unique name.</param>
+    /// <param name="From">Node where water usually comes from.</param>
+    /// <param name="To">Node where it usually goes.</param>
+    /// <param name="Name">Name of the item.</param>
+    /// <param name="Port">Name of the port.</param>
+    /// <param name="Part">The tees.</param>
+    public sealed record InTee(
+        string Id,
+        int From,
+        int To,
+        string Name,
+        string Port,
+        CloselySpacedTeesPart Part
+    ) : PlantBranch(Id, From, To)
+    {
+        /// <summary>Whether water turns into or out of the branch of the tee here.</summary>
+        public bool Turns => Port is Ports.SecondaryIn or Ports.SecondaryOut;
+    }
+
     /// <summary>A loop of floor tube with its valve.</summary>
     /// <param name="Id">Unique name.</param>
     /// <param name="From">Supply bar.</param>

@@ -7,6 +7,9 @@ namespace Hypocaust.Plant;
 /// <remarks>The design has passed its reference check: a name that leads nowhere here is a bug and throws.</remarks>
 internal sealed class PlantGraphBuilder
 {
+    private const string FirstTee = "first tee";
+    private const string SecondTee = "second tee";
+
     private readonly HeatingDesign design;
     private readonly PlantDesign plant;
     private readonly Func<string, Part?> partNamed;
@@ -66,18 +69,6 @@ internal sealed class PlantGraphBuilder
             Unite(new PortAddress(tee.Name, "a"), new PortAddress(tee.Name, "c"));
         }
 
-        foreach (var tees in items.Where(item => item.Part is CloselySpacedTeesPart))
-        {
-            Unite(
-                new PortAddress(tees.Name, Ports.PrimaryIn),
-                new PortAddress(tees.Name, Ports.SecondaryOut)
-            );
-            Unite(
-                new PortAddress(tees.Name, Ports.SecondaryIn),
-                new PortAddress(tees.Name, Ports.PrimaryOut)
-            );
-        }
-
         var (nodes, nodeOf) = Nodes();
         int At(PortAddress port) => nodeOf[Root(portIndex[port])];
         return new PlantGraph(
@@ -86,6 +77,10 @@ internal sealed class PlantGraphBuilder
             items
         );
     }
+
+    // closely spaced tees have two points inside, so that each port keeps its own flow and temperature
+    private static IEnumerable<string> PointsOf(Part part) =>
+        part is CloselySpacedTeesPart ? [.. Ports.Of(part), FirstTee, SecondTee] : Ports.Of(part);
 
     private Part PartOf(string name) =>
         partNamed(name)
@@ -132,13 +127,15 @@ internal sealed class PlantGraphBuilder
             }
             else if (item.Part is CloselySpacedTeesPart tees)
             {
-                yield return new PlantBranch.Between(
-                    item.Name,
-                    at(Port(Ports.PrimaryIn)),
-                    at(Port(Ports.PrimaryOut)),
-                    item.Name,
-                    tees
-                );
+                int Tee(string name) => at(Port(name));
+                PlantBranch.InTee Way(string port, int from, int to) =>
+                    new($"{item.Name}.{port}", from, to, item.Name, port, tees);
+                var (first, second) = (Tee(FirstTee), Tee(SecondTee));
+                yield return new PlantBranch.Between(item.Name, first, second, item.Name, tees);
+                yield return Way(Ports.PrimaryIn, Tee(Ports.PrimaryIn), first);
+                yield return Way(Ports.SecondaryOut, first, Tee(Ports.SecondaryOut));
+                yield return Way(Ports.SecondaryIn, Tee(Ports.SecondaryIn), second);
+                yield return Way(Ports.PrimaryOut, second, Tee(Ports.PrimaryOut));
             }
         }
     }
