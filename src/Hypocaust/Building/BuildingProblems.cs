@@ -13,8 +13,8 @@ internal static class BuildingProblems
             : new(
                 "building-not-above-zero",
                 place,
-                $"{Text(value)} {unit} cannot be",
-                $"give a figure above 0 {unit}"
+                $"the value {With(value, unit)} cannot be",
+                $"give a figure above {With(0, unit)}"
             );
 
     public static Problem? NotNegative(string place, double value, string unit) =>
@@ -23,8 +23,8 @@ internal static class BuildingProblems
             : new(
                 "building-negative",
                 place,
-                $"{Text(value)} {unit} cannot be",
-                $"give 0 {unit} or more"
+                $"the value {With(value, unit)} cannot be",
+                $"give {With(0, unit)} or more"
             );
 
     public static Problem? Fraction(string place, double value) =>
@@ -33,7 +33,7 @@ internal static class BuildingProblems
             : new(
                 "building-not-a-fraction",
                 place,
-                $"{Text(value)} is not a fraction",
+                $"the value {Text(value)} is not a fraction",
                 "give a figure from 0 to 1"
             );
 
@@ -49,7 +49,7 @@ internal static class BuildingProblems
             : new(
                 "building-out-of-range",
                 place,
-                $"{Text(value)} {unit} is outside what this method covers",
+                $"the value {With(value, unit)} is outside what this method covers",
                 $"give a figure from {Text(low)} to {Text(high)} {unit}"
             );
 
@@ -103,6 +103,8 @@ internal static class BuildingProblems
             $"there is no other zone called “{name}”",
             "name the zone on the far side of this element"
         );
+
+    private static string With(double value, string unit) => $"{Text(value)} {unit}".TrimEnd();
 
     private static string Text(double value) =>
         value.ToString("0.####", CultureInfo.InvariantCulture);

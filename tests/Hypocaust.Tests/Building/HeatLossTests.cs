@@ -68,6 +68,22 @@ public sealed class HeatLossTests
     }
 
     [Fact]
+    public void Calculate_HeatedFloorOverAnotherZone_IsNotTakenOffTwice()
+    {
+        var floor = new EnvelopeElement("floor", 50, 0.4, new Boundary.OtherZone("store"))
+        {
+            IsHeatedFloor = true,
+        };
+        var wall = new EnvelopeElement("wall", 40, 0.25, new Boundary.Outside());
+        var store = Room() with { Name = "store", IndoorTemperatureC = 10 };
+        var loss = HeatLoss.Calculate(Of(Room(floor, wall), store)).Value;
+        // by hand: wall 40 × (0.25 + 0.05) × 40 K; the air of both rooms beside it
+        loss.TotalW.ShouldBe(480 + loss.VentilationW, 1e-9);
+        loss.WithoutHeatedFloorsW.ShouldBe(480 + loss.VentilationW, 1e-9);
+        loss.Zones[0].WithoutHeatedFloorW.ShouldBe(480 + loss.Zones[0].Ventilation.HeatLossW, 1e-9);
+    }
+
+    [Fact]
     public void Calculate_Neighbours_CancelInTheBuilding()
     {
         var warm = Room(new EnvelopeElement("door side", 12, 2, new Boundary.OtherZone("store")));
@@ -166,6 +182,11 @@ public sealed class HeatLossTests
                 "room",
                 .. Twice("room.wall.area", "room.wall.u", "room.door", "room.itself"),
             ]);
+        problems[0]
+            .ToString()
+            .ShouldBe(
+                "outdoorDesign: the value -90 °C is outside what this method covers; give a figure from -60 to 25 °C"
+            );
         HeatLoss.Calculate(Of()).Problems.Single().Code.ShouldBe("building-no-zones");
     }
 
