@@ -1,6 +1,6 @@
 namespace Hypocaust.Fluids;
 
-/// <summary>Properties of a liquid at one temperature, near atmospheric pressure (0.1 to 0.3 MPa absolute changes none of them by more than 0.02 %).</summary>
+/// <summary>Properties of a liquid at one temperature, at 0.1 MPa; at 0.3 MPa absolute none of water's differs by more than 0.03 %.</summary>
 /// <param name="DensityKgPerM3">Density, kg/m³.</param>
 /// <param name="HeatCapacityJPerKgK">Specific heat capacity at constant pressure, J/(kg·K).</param>
 /// <param name="ViscosityPaS">Dynamic viscosity, Pa·s.</param>

@@ -42,9 +42,9 @@ public sealed class FluidReferenceTests
             ShouldAgree(state.DensityKgPerM3, row.Number("rho95_kg_m3"), 1e-4, row);
             ShouldAgree(state.HeatCapacityJPerKgK, row.Number("cp_J_kgK"), 1e-3, row);
             ShouldAgree(state.HeatCapacityJPerKgK, row.Number("cp95_J_kgK"), 1e-3, row);
-            ShouldAgree(state.ViscosityPaS, row.Number("mu_Pa_s"), 1e-2, row);
-            ShouldAgree(state.ConductivityWPerMK, row.Number("k_W_mK"), 1e-2, row);
-            ShouldAgree(state.Prandtl, row.Number("prandtl"), 2e-2, row);
+            ShouldAgree(state.ViscosityPaS, row.Number("mu_Pa_s"), 1e-3, row);
+            ShouldAgree(state.ConductivityWPerMK, row.Number("k_W_mK"), 1e-3, row);
+            ShouldAgree(state.Prandtl, row.Number("prandtl"), 3e-3, row);
         }
     }
 
@@ -216,9 +216,9 @@ public sealed class FluidReferenceTests
             var fluid = Fluid.CreateByMass(Kind(row), row.Number("mass_fraction")).Value;
             var percent =
                 100 * fluid.ExpansionFraction(row.Number("from_C"), row.Number("to_C")).Value;
-            // water: 0.1 against 0.2 MPa and IAPWS-95 against IF97, two times 0.0014 % of the density (water_iapws.csv);
-            // mixtures: the interpolated table is read to 0.01 kg/m3 at both ends
-            percent.ShouldBe(row.Number("expansion_percent"), 0.004, row["fluid"] + row["to_C"]);
+            // water: IAPWS-95 against IF97 differ by up to 0.0014 % of the density at either end (water_iapws.csv);
+            // mixtures: the table is printed to 0.01 kg/m3, 0.001 % at either end
+            percent.ShouldBe(row.Number("expansion_percent"), 0.003, row["fluid"] + row["to_C"]);
         }
     }
 
