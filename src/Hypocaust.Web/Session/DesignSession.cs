@@ -1,0 +1,274 @@
+using System.Collections.Immutable;
+using Hypocaust.Answers;
+using Hypocaust.Design;
+using Hypocaust.Problems;
+using Hypocaust.Quantities;
+using Hypocaust.Verdicts;
+
+namespace Hypocaust.Web.Session;
+
+/// <summary>The one design that this program has open, shared by all its windows.</summary>
+public sealed class DesignSession : IDisposable
+{
+    private readonly Lock gate = new();
+    private readonly EditJournal? journal;
+    private readonly TimeProvider clock;
+
+    /// <summary>Starts with a design; steps that an earlier run left in the journal are brought back.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="name">Name under which it is saved.</param>
+    /// <param name="path">Its file; null for a working copy without one.</param>
+    /// <param name="journal">Where steps are kept until saved; null where there is no such place.</param>
+    /// <param name="clock">The clock.</param>
+    public DesignSession(
+        DesignDocument document,
+        string name,
+        string? path,
+        EditJournal? journal,
+        TimeProvider clock
+    )
+    {
+        this.journal = journal;
+        this.clock = clock;
+        Start = document;
+        View = Fresh(document, name, path, journal is null ? Notices.NoJournal : null);
+        TakeUpJournal();
+    }
+
+    /// <summary>Something changed: look at <see cref="View"/> again. Raised on the thread that made the change.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>What to show now.</summary>
+    public SessionView View { get; private set; }
+
+    // The text from which the journal's steps start
+    private DesignDocument Start { get; set; }
+
+    /// <summary>Changes one value; an entry that cannot be used is kept beside its problems and the answer stays as it was.</summary>
+    public void Edit(DesignEdit edit) =>
+        Step(() =>
+        {
+            if (Apply(View, edit))
+            {
+                journal?.Write(JournalStep.Edited, edit);
+            }
+        });
+
+    /// <summary>Goes back one step.</summary>
+    public void Undo() =>
+        Step(() =>
+        {
+            if (View.History.CanUndo)
+            {
+                View = Turn(View.History.Undo());
+                journal?.Write(JournalStep.Undone);
+            }
+        });
+
+    /// <summary>Goes forward again.</summary>
+    public void Redo() =>
+        Step(() =>
+        {
+            if (View.History.CanRedo)
+            {
+                View = Turn(View.History.Redo());
+                journal?.Write(JournalStep.Redone);
+            }
+        });
+
+    /// <summary>Opens another design in place of this one; one that cannot be read leaves everything as it is and lists its problems.</summary>
+    /// <param name="name">Name of the file.</param>
+    /// <param name="text">Its text.</param>
+    public void Open(string name, string text) =>
+        Step(() =>
+        {
+            if (ApplyOpening(name, text))
+            {
+                journal?.Write(JournalStep.Opened, name: name, text: text);
+            }
+        });
+
+    /// <summary>Writes the design to its file.</summary>
+    public void Save() =>
+        Step(() =>
+        {
+            if (View.FilePath is not { } path)
+            {
+                return;
+            }
+
+            var document = View.Present.Document;
+            var saved = DesignFile.Save(path, document);
+            if (!saved.Succeeded)
+            {
+                View = View with { Notice = Notices.NotSaved(saved.Problems) };
+                return;
+            }
+
+            View = View with
+            {
+                SavedText = document.Text,
+                SavedAt = clock.GetLocalNow(),
+                Restored = null,
+                Notice = null,
+            };
+            Start = document;
+            journal?.Restart(document.Text);
+        });
+
+    /// <summary>Keeps the edits of the earlier run and stops asking.</summary>
+    public void KeepRestored() => Step(() => View = View with { Restored = null });
+
+    /// <summary>Goes back to the design as it was before the edits that were brought back.</summary>
+    public void DiscardRestored() =>
+        Step(() =>
+        {
+            View = Fresh(Start, View.FileName, View.FilePath, null);
+            journal?.Restart(Start.Text);
+        });
+
+    /// <summary>Takes the list of problems or the notice away.</summary>
+    public void Dismiss() => Step(() => View = View with { Unreadable = null, Notice = null });
+
+    /// <inheritdoc/>
+    public void Dispose() => journal?.Dispose();
+
+    private void Step(Action step)
+    {
+        lock (gate)
+        {
+            step();
+        }
+
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private bool Apply(SessionView view, DesignEdit edit)
+    {
+        var edited = view.Present.Document.Edit(edit.Path, edit.Text);
+        if (!edited.TryGet(out var document))
+        {
+            View = view with
+            {
+                Rejections = view.Rejections.SetItem(
+                    edit.Path,
+                    new Rejection(edit.Text, edited.Problems)
+                ),
+            };
+            return false;
+        }
+
+        var answer = Study.Solve(document);
+        var change = ChangeLine.Between(
+            view.Present.Answer,
+            answer,
+            document.Design.Units,
+            edit.What
+        );
+        View = view with
+        {
+            History = view.History.Then(new Moment(document, answer, change)),
+            Rejections = view.Rejections.Remove(edit.Path),
+        };
+        return true;
+    }
+
+    private bool ApplyOpening(string name, string text)
+    {
+        var read = DesignFile.Read(text);
+        if (!read.TryGet(out var document))
+        {
+            View = View with { Unreadable = new Unreadable(name, read.Problems) };
+            return false;
+        }
+
+        // Undo leads back to the design that was open; the file that it came from is no longer the one to save to
+        View = View with
+        {
+            History = View.History.Then(new Moment(document, Study.Solve(document), "")),
+            FileName = name,
+            FilePath = null,
+            SavedText = null,
+            Rejections = View.Rejections.Clear(),
+            Unreadable = null,
+        };
+        return true;
+    }
+
+    private SessionView Turn(History<Moment> history) =>
+        View with
+        {
+            History = history,
+            Rejections = View.Rejections.Clear(),
+        };
+
+    private void TakeUpJournal()
+    {
+        if (journal is null)
+        {
+            return;
+        }
+
+        var (fits, steps) = journal.Read(Start.Text);
+        if (fits)
+        {
+            foreach (var step in steps)
+            {
+                Replay(step);
+            }
+
+            View = View with
+            {
+                Restored = steps.IsEmpty ? null : new Restored(steps[^1].At, steps.Length),
+                Rejections = View.Rejections.Clear(),
+            };
+            return;
+        }
+
+        if (!steps.IsEmpty)
+        {
+            View = View with { Notice = Notices.SetAside(journal.SetAside()) };
+        }
+
+        journal.Restart(Start.Text);
+    }
+
+    private void Replay(JournalStep step)
+    {
+        switch (step)
+        {
+            case { Do: JournalStep.Edited, Edit: { } edit }:
+                Apply(View, edit);
+                break;
+            case { Do: JournalStep.Opened, Name: { } name, Text: { } text }:
+                ApplyOpening(name, text);
+                break;
+            case { Do: JournalStep.Undone }:
+                View = Turn(View.History.Undo());
+                break;
+            case { Do: JournalStep.Redone }:
+                View = Turn(View.History.Redo());
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static SessionView Fresh(
+        DesignDocument document,
+        string name,
+        string? path,
+        string? notice
+    ) =>
+        new(
+            History<Moment>.From(new Moment(document, Study.Solve(document), "")),
+            name,
+            path,
+            path is null ? null : document.Text,
+            null,
+            ImmutableDictionary<string, Rejection>.Empty,
+            null,
+            null,
+            notice
+        );
+}
