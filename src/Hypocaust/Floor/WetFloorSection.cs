@@ -5,6 +5,8 @@ namespace Hypocaust.Floor;
 /// <summary>A wet floor (EN 1264 type A: tubes inside the screed or slab) that lies within the reach of the table method.</summary>
 public sealed record WetFloorSection
 {
+    private const int MaximumScreedBelowM = 2;
+
     private WetFloorSection(WetFloorSpecification specification)
     {
         Specification = specification;
@@ -79,6 +81,13 @@ public sealed record WetFloorSection
         {
             yield return FloorProblems.Cover(floor.CoverM);
         }
+        else if (
+            floor.CoverM > En1264Validity.MaximumLightCoverM
+            && floor.ScreedConductivityWPerMK < En1264Validity.LightScreedBelowWPerMK
+        )
+        {
+            yield return FloorProblems.LightCover(floor.CoverM);
+        }
 
         if (
             !floor.ScreedConductivityWPerMK.IsWithin(
@@ -98,6 +107,18 @@ public sealed record WetFloorSection
 
     private static IEnumerable<Problem> Below(WetFloorSpecification floor)
     {
+        if (!floor.ScreedBelowM.IsWithin(0, MaximumScreedBelowM))
+        {
+            yield return FloorProblems.Outside(
+                "floor-screed-below-outside",
+                "screedBelowM",
+                "screed below the tubes",
+                floor.ScreedBelowM,
+                "m thick",
+                $"Give a thickness from 0 m to {MaximumScreedBelowM} m"
+            );
+        }
+
         var sum = 0.0;
         foreach (var layer in floor.Below)
         {
