@@ -92,7 +92,7 @@ internal static class FloorProblems
         new(
             "floor-nothing-below",
             "below",
-            "the layers below the tubes have no resistance together, so that all heat would go down",
+            "the layers below the tubes have hardly any resistance together, so that most heat would go down",
             "Name what lies below the tubes: the rest of the slab, insulation, ground or the room below"
         );
 

@@ -6,6 +6,7 @@ namespace Hypocaust.Floor;
 public sealed record WetFloorSection
 {
     private const int MaximumScreedBelowM = 2;
+    private const double MinimumBelowM2KPerW = 0.01;
 
     private WetFloorSection(WetFloorSpecification specification)
     {
@@ -16,7 +17,7 @@ public sealed record WetFloorSection
     /// <summary>What the floor is made of.</summary>
     public WetFloorSpecification Specification { get; }
 
-    /// <summary>Sum R_u of the layers below the tubes in m²·K/W, more than 0.</summary>
+    /// <summary>Sum R_u of the layers below the tubes in m²·K/W, 0.01 or more.</summary>
     public double ResistanceBelowM2KPerW { get; }
 
     /// <summary>Cover over conductivity s_u/λ_E in m²·K/W: the resistance of the screed above the tube.</summary>
@@ -120,7 +121,7 @@ public sealed record WetFloorSection
         }
 
         var sum = 0.0;
-        foreach (var layer in floor.Below)
+        foreach (var layer in floor.Below.IsDefault ? [] : floor.Below)
         {
             if (!(layer.ResistanceM2KPerW >= 0 && double.IsFinite(layer.ResistanceM2KPerW)))
             {
@@ -130,7 +131,7 @@ public sealed record WetFloorSection
             sum += layer.ResistanceM2KPerW;
         }
 
-        if (sum == 0)
+        if (sum < MinimumBelowM2KPerW)
         {
             yield return FloorProblems.NothingBelow();
         }

@@ -133,10 +133,10 @@ public sealed class KnownDeviationTests
             var solution = row.Number("KH_2d");
             var check = CrossCheckHolds(OfLimits(row), solution);
 
-            // hottest over mean excess is 1/limit_ratio, mean excess q/10.8: the peak follows; measured −0.01…+0.35 K
+            // hottest over mean excess is 1/limit_ratio, mean excess q/10.8: the peak follows; measured 0…+0.33 K, on peaks up to 8.6 K
             var flux = 20 * solution;
             var peak = flux / 10.8 * (1 / row.Number("limit_ratio_2d") - 1);
-            (check.SurfacePeakK(flux) - peak).ShouldBeInRange(-0.02, 0.4);
+            (check.SurfacePeakK(flux) - peak).ShouldBeInRange(-0.001, 0.34);
         }
     }
 

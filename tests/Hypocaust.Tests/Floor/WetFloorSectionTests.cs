@@ -96,6 +96,28 @@ public sealed class WetFloorSectionTests
     }
 
     [Fact]
+    public void Create_with_nothing_named_below_is_a_problem()
+    {
+        Refuses(Floors.Ordinary with { Below = default }, "floor-nothing-below", "hardly any");
+        Refuses(
+            Floors.Ordinary with
+            {
+                Below = Floors.Insulation(1e-300),
+            },
+            "floor-nothing-below",
+            "hardly any"
+        );
+        Refuses(
+            Floors.Ordinary with
+            {
+                ScreedBelowM = double.NaN,
+            },
+            "floor-screed-below-outside",
+            "NaN"
+        );
+    }
+
+    [Fact]
     public void Create_gives_every_problem_at_once() =>
         WetFloorSection
             .Create(
