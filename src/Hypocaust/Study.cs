@@ -30,7 +30,9 @@ public static class Study
                 ? null
                 : Keep(PlantStudy.Solve(design, plantDesign, floor, parts.Find), problems);
         var floorAnswer = floor?.Answer(plant?.State);
-        var plantAnswer = plant is null ? null : PlantReport.Of(plant.State, design.Plant!, plant.Fluid);
+        var plantAnswer = plant is null
+            ? null
+            : PlantReport.Of(plant.State, design.Plant!, plant.Fluid);
         var subject = new ReviewSubject(
             design,
             design.Plant is { } piping ? PlantGraphBuilder.Build(design, piping, parts.Find) : null,

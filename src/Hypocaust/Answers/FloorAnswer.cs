@@ -50,7 +50,9 @@ public sealed record LoopAnswer(
     [property: Meaning("Equivalent heat transmission K_H of EN 1264-2, W/m²K.")]
         double TransmissionWPerM2K,
     [property: Meaning("Temperature under the floor, °C.")] double BelowC,
-    [property: Meaning("Limit of the mean heat flux by the surface temperature, W/m²; null where the tables do not reach.")]
+    [property: Meaning(
+        "Limit of the mean heat flux by the surface temperature, W/m²; null where the tables do not reach."
+    )]
         double? LimitFluxWPerM2,
     [property: Meaning("Warmest permitted surface, °C.")] double SurfaceLimitC,
     [property: Meaning("The table method against 2-D conduction, in words.")] string Accuracy,

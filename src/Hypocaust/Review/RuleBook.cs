@@ -14,17 +14,21 @@ public static class RuleBook
     public static ReviewAnswer Review(ReviewSubject subject)
     {
         var there = What(subject);
-        var askable = Rules.Where(rule => (rule.Needs & ~there) == 0).ToImmutableArray();
+        var askable = Rules.Where(rule => (rule.Needs & ~there) == Needs.Design).ToImmutableArray();
         return new ReviewAnswer(
-            [.. askable.SelectMany(rule => rule.Check(subject)).OrderBy(finding => finding.Severity)],
+            [
+                .. askable
+                    .SelectMany(rule => rule.Check(subject))
+                    .OrderBy(finding => finding.Severity),
+            ],
             askable.Length,
             [.. Rules.Except(askable).Select(rule => rule.Id)]
         );
     }
 
     private static Needs What(ReviewSubject subject) =>
-        (subject.Graph is null ? 0 : Needs.Piping)
-        | (subject.Space is null ? 0 : Needs.Space)
-        | (subject.Floor is null ? 0 : Needs.Floor)
-        | (subject.Plant is null ? 0 : Needs.Plant);
+        (subject.Graph is null ? Needs.Design : Needs.Piping)
+        | (subject.Space is null ? Needs.Design : Needs.Space)
+        | (subject.Floor is null ? Needs.Design : Needs.Floor)
+        | (subject.Plant is null ? Needs.Design : Needs.Plant);
 }
