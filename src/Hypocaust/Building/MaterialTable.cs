@@ -46,7 +46,7 @@ public static class MaterialTable
     {
         var all = ImmutableArray.CreateBuilder<Material>();
         var byName = new Dictionary<string, Material>(StringComparer.OrdinalIgnoreCase);
-        foreach (var cells in EmbeddedCsv.Rows("materials.csv"))
+        foreach (var cells in EmbeddedTable.Load("Building/materials.csv").Rows)
         {
             var names = cells[0].Split('|');
             var material = new Material(

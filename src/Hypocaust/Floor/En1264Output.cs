@@ -36,7 +36,7 @@ public sealed record En1264Output
     /// <summary>Spacing at which the tables are read in m: the floor's, at most 0.375.</summary>
     public double SpacingUsedM { get; private init; }
 
-    /// <summary>Cover s_u* in m above which further cover is added as a plain resistance: 0.1 to T = 0.2 m, then T/2.</summary>
+    /// <summary>Cover s_u* in m above which further cover is added as a plain resistance: 0.1 to T = 0.2 m, then T/2, at most 0.1875.</summary>
     public double CoverLimitM { get; private init; }
 
     /// <summary>Cover used in the product in m: the floor's, at most <see cref="CoverLimitM"/>.</summary>
@@ -97,7 +97,7 @@ public sealed record En1264Output
     {
         var floor = section.Specification;
         var spacing = Math.Min(floor.SpacingM, En1264Validity.WidestTabulatedSpacingM);
-        var coverLimit = floor.SpacingM <= 0.2 ? 0.1 : 0.5 * floor.SpacingM;
+        var coverLimit = spacing <= 0.2 ? 0.1 : 0.5 * spacing;
         var cover = Math.Min(floor.CoverM, coverLimit);
         var covering = floor.CoveringResistanceM2KPerW;
         var output = new En1264Output(section, film)

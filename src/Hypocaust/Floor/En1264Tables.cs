@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hypocaust.Data;
 
 namespace Hypocaust.Floor;
 
@@ -6,8 +7,8 @@ namespace Hypocaust.Floor;
 /// <source>EN 1264-2, types A and C (from memory; the head of each file says so)</source>
 internal static class En1264Tables
 {
-    private static readonly EmbeddedTable Factors = EmbeddedTable.Load("en1264_factors.csv");
-    private static readonly EmbeddedTable Limits = EmbeddedTable.Load("en1264_limits.csv");
+    private static readonly EmbeddedTable Factors = EmbeddedTable.Load("Floor/en1264_factors.csv");
+    private static readonly EmbeddedTable Limits = EmbeddedTable.Load("Floor/en1264_limits.csv");
     private static readonly LinearTable SpacingFactors = Factor("aT");
     private static readonly LinearTable CoverFactors = Factor("aU");
     private static readonly LinearTable DiameterFactors = Factor("aD");

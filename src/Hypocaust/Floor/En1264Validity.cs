@@ -28,8 +28,17 @@ public static class En1264Validity
     /// <summary>Largest covering resistance of the tables in m²·K/W.</summary>
     public const double MaximumCoveringM2KPerW = 0.15;
 
-    /// <summary>Lowest screed conductivity accepted in W/(m·K). Our own bound, no source: below it the material insulates.</summary>
-    public const double MinimumScreedConductivityWPerMK = 0.3;
+    /// <summary>
+    /// Lowest screed conductivity accepted in W/(m·K). Our own bound, no source: light gypsum screeds lie above it, and the
+    /// factors misbehave below (output would rise with a thicker carpet).
+    /// </summary>
+    public const double MinimumScreedConductivityWPerMK = 0.5;
+
+    /// <summary>Conductivity in W/(m·K) below which only <see cref="MaximumLightCoverM"/> is accepted. Our own bound, for the same reason.</summary>
+    public const double LightScreedBelowWPerMK = 1.0;
+
+    /// <summary>Thickest cover in m of a screed that conducts less than <see cref="LightScreedBelowWPerMK"/>. Our own bound.</summary>
+    public const double MaximumLightCoverM = 0.1;
 
     /// <summary>Highest screed conductivity accepted in W/(m·K). Our own bound, no source: dense concrete stays below 3.</summary>
     public const double MaximumScreedConductivityWPerMK = 4.0;

@@ -29,6 +29,10 @@ public sealed record FloorCharacteristic
     public double TotalConductanceWPerM2K => UpwardConductanceWPerM2K + DownwardConductanceWPerM2K;
 
     /// <summary>Water temperature T_e in °C at which the floor takes no heat from the water.</summary>
+    /// <remarks>
+    /// An intercept of the standard's straight lines: with K_H (R_o + R_u) below 1 it lies outside room and ground, which no still
+    /// water can (note <c>floor-weak-below</c>); the heat at heating temperatures is sound all the same.
+    /// </remarks>
     public double EquivalentAmbientC =>
         RoomC - DownwardAtRoomTemperatureWPerM2 / TotalConductanceWPerM2K;
 

@@ -32,6 +32,14 @@ internal static class FloorProblems
             $"Cover the tubes by a thickness in that range (a screed needs {Mm(WetFloorRules.MinimumScreedCoverM)} or more), {OrSolve}"
         );
 
+    public static Problem LightCover(double coverM) =>
+        new(
+            "floor-cover-outside",
+            "coverM",
+            $"the cover above the tubes is {Mm(coverM)}, and in a screed below {Number(En1264Validity.LightScreedBelowWPerMK)} W/mK the table of EN 1264-2 is used here only to {Mm(En1264Validity.MaximumLightCoverM)}",
+            $"Cover the tubes less or by a screed that conducts better, {OrSolve}"
+        );
+
     public static Problem Diameter(double diameterM) =>
         new(
             "floor-diameter-outside",
@@ -84,7 +92,7 @@ internal static class FloorProblems
         new(
             "floor-nothing-below",
             "below",
-            "the layers below the tubes have no resistance together, so that all heat would go down",
+            "the layers below the tubes have hardly any resistance together, so that most heat would go down",
             "Name what lies below the tubes: the rest of the slab, insulation, ground or the room below"
         );
 
@@ -121,11 +129,11 @@ internal static class FloorProblems
             "Raise the supply temperature or the flow"
         );
 
-    public static Problem NoHeatToCarry(double meanWaterC, double balanceC) =>
+    public static Problem NoHeatToCarry(double waterC, double balanceC) =>
         new(
             "floor-no-heat-to-carry",
             "belowC",
-            $"at a mean water temperature of {Number(meanWaterC)} °C the floor takes no heat from the water, because what lies below holds it at {Number(balanceC)} °C",
+            $"with water at {Number(waterC)} °C the floor takes no heat from the water, because what lies below holds it at {Number(balanceC)} °C",
             "Check the temperature below the floor"
         );
 

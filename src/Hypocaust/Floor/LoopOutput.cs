@@ -75,6 +75,11 @@ public sealed record LoopOutput
             return FloorProblems.WaterColderThanRoom(cooling.MeanWaterC, roomC);
         }
 
+        if (supplyC <= characteristic.EquivalentAmbientC)
+        {
+            return FloorProblems.NoHeatToCarry(supplyC, characteristic.EquivalentAmbientC);
+        }
+
         var upward = characteristic.UpwardFluxWPerM2(cooling.MeanWaterC);
         return new LoopOutput(cooling, SurfaceCheck.Of(floor, upward, supplyC - roomC))
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hypocaust.Data;
 using Hypocaust.Problems;
 
 namespace Hypocaust.Floor;
@@ -28,7 +29,7 @@ public enum BelowFloor
 /// <source>EN 1264-4, table 1 (from memory, to be verified)</source>
 public sealed record MinimumInsulation(BelowFloor Below, double ResistanceM2KPerW)
 {
-    private static readonly EmbeddedTable Table = EmbeddedTable.Load("en1264_insulation.csv");
+    private static readonly EmbeddedTable Table = EmbeddedTable.Load("Floor/en1264_insulation.csv");
 
     /// <summary>The table, in the order of <see cref="BelowFloor"/>.</summary>
     public static ImmutableArray<MinimumInsulation> All { get; } =

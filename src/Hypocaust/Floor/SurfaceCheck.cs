@@ -16,14 +16,15 @@ public enum SurfaceVerdict
     /// <summary>No: the mean flux is above the limit flux.</summary>
     Exceeded,
 
-    /// <summary>Not to be told by the tables; the notes say why.</summary>
+    /// <summary>No excess found, but the limit tables do not reach here; the notes say why.</summary>
     NotCovered,
 }
 
 /// <summary>The surface temperatures of a heated loop against the limit of its zone.</summary>
 /// <param name="MeanSurfaceC">Mean surface temperature of the loop's area in °C.</param>
 /// <param name="InletSurfaceC">Surface temperature near the inlet in °C, averaged between neighbouring tubes.</param>
-/// <param name="InletHottestC">Estimated hottest spot, above the tube near the inlet, in °C; null where the limit tables do not reach.</param>
+/// <param name="InletHottestC">Estimated hottest spot, above the tube near the inlet, in °C, by the line-source series (see docs/methods/floor.md).</param>
+/// <param name="TabulatedHottestC">The same by the standard's limit curve read backwards, in °C; null where its tables do not reach. Much too high for thin cover.</param>
 /// <param name="MaximumSurfaceC">Limit of the zone in °C.</param>
 /// <param name="LimitFluxWPerM2">Limit flux q_G in W/m²; null where the limit tables do not reach.</param>
 /// <param name="Verdict">Whether the limit is kept.</param>
@@ -31,7 +32,8 @@ public enum SurfaceVerdict
 public sealed record SurfaceCheck(
     double MeanSurfaceC,
     double InletSurfaceC,
-    double? InletHottestC,
+    double InletHottestC,
+    double? TabulatedHottestC,
     double MaximumSurfaceC,
     double? LimitFluxWPerM2,
     SurfaceVerdict Verdict,
@@ -43,7 +45,15 @@ public sealed record SurfaceCheck(
         var roomC = floor.Surroundings.RoomC;
         var maximum = floor.Zone.MaximumSurfaceC(roomC);
         var inletExcess = SurfaceCurve.ExcessK(floor.Output.FluxWPerM2(inletExcessK));
-        double? hottest = floor.Curve.TryGet(out var curve)
+        var inletC = roomC + inletExcessK;
+        var hottest =
+            roomC
+            + inletExcess
+            + floor.CrossCheck.SurfacePeakK(
+                floor.Characteristic.UpwardFluxWPerM2(inletC)
+                    + floor.Characteristic.DownwardFluxWPerM2(inletC)
+            );
+        double? tabulated = floor.Curve.TryGet(out var curve)
             ? roomC + curve.HottestExcessK(inletExcessK)
             : null;
         double? limitFlux = floor.Limit.TryGet(out var limit) ? limit.FluxWPerM2 : null;
@@ -52,6 +62,7 @@ public sealed record SurfaceCheck(
             meanSurface,
             roomC + inletExcess,
             hottest,
+            tabulated,
             maximum,
             limitFlux,
             Judge(meanFlux, limitFlux, meanSurface, hottest, maximum),
@@ -63,12 +74,12 @@ public sealed record SurfaceCheck(
         double meanFlux,
         double? limitFlux,
         double meanSurfaceC,
-        double? hottestC,
+        double hottestC,
         double maximumC
     ) =>
         meanSurfaceC > maximumC || meanFlux > limitFlux ? SurfaceVerdict.Exceeded
-        : limitFlux is null || hottestC is null ? SurfaceVerdict.NotCovered
         : hottestC > maximumC ? SurfaceVerdict.ExceededAtInlet
+        : limitFlux is null ? SurfaceVerdict.NotCovered
         : SurfaceVerdict.Within;
 
     private static ImmutableArray<FloorNote> NotesOf(

@@ -34,6 +34,7 @@ public sealed record TubePlaneResistance
 {
     private const int MostTerms = 100_000;
     private const double Negligible = 1e-16;
+    private const double Rounding = 1e-9;
 
     private TubePlaneResistance() { }
 
@@ -42,6 +43,12 @@ public sealed record TubePlaneResistance
 
     /// <summary>What the faces of the slab add, in m²·K/W.</summary>
     public double FacesM2KPerW { get; private init; }
+
+    /// <summary>
+    /// How much hotter the top face is above a tube than on average, in K for each W/m² that the tubes give up and down:
+    /// (1/λ) Σ (1 + r)(1 + s) e^(−kd)/(k(1 − ps)), r being the reflection (λk − α_t)/(λk + α_t).
+    /// </summary>
+    public double TopPeakM2KPerW { get; private init; }
 
     /// <summary>Terms of the series that were summed.</summary>
     public int Terms { get; private init; }
@@ -60,7 +67,7 @@ public sealed record TubePlaneResistance
                 && slab.SpacingM.IsPositive()
                 && slab.SpacingM > slab.TubeOuterDiameterM
                 && slab.TubeDepthM > radius
-                && slab.ThicknessM - slab.TubeDepthM > radius
+                && slab.ThicknessM - slab.TubeDepthM >= radius * (1 - Rounding)
                 && double.IsFinite(slab.ThicknessM)
                 && slab.TopCoefficientWPerM2K >= 0
                 && slab.BottomCoefficientWPerM2K >= 0
@@ -70,7 +77,7 @@ public sealed record TubePlaneResistance
             return FloorProblems.TubeNotInside();
         }
 
-        var (sum, terms) = Faces(slab);
+        var (faces, peak, terms) = Sum(slab);
         var scale = slab.SpacingM / (2 * Math.PI * slab.ConductivityWPerMK);
         return terms > MostTerms
             ? FloorProblems.TubeTooCloseToFace()
@@ -78,29 +85,35 @@ public sealed record TubePlaneResistance
             {
                 DeepTubeM2KPerW =
                     scale * Math.Log(slab.SpacingM / (Math.PI * slab.TubeOuterDiameterM)),
-                FacesM2KPerW = scale * sum,
+                FacesM2KPerW = scale * faces,
+                TopPeakM2KPerW = scale * peak,
                 Terms = terms,
             };
     }
 
-    private static (double Sum, int Terms) Faces(TubeRowSlab slab)
+    private static (double Faces, double Peak, int Terms) Sum(TubeRowSlab slab)
     {
-        var sum = 0.0;
+        var (faces, peak) = (0.0, 0.0);
         for (var n = 1; n <= MostTerms; n++)
         {
             var k = 2 * Math.PI * n / slab.SpacingM;
-            var top = Math.Exp(-2 * k * slab.TubeDepthM);
-            var bottom = Math.Exp(-2 * k * (slab.ThicknessM - slab.TubeDepthM));
-            var p = top * Reflection(slab.ConductivityWPerMK * k, slab.TopCoefficientWPerM2K);
-            var s = bottom * Reflection(slab.ConductivityWPerMK * k, slab.BottomCoefficientWPerM2K);
-            sum += (p + s + 2 * p * s) / (n * (1 - p * s));
-            if (top + bottom < Negligible)
+            var down = Math.Exp(-k * (slab.ThicknessM - slab.TubeDepthM));
+            var up = Math.Exp(-k * slab.TubeDepthM);
+            var top = Reflection(slab.ConductivityWPerMK * k, slab.TopCoefficientWPerM2K);
+            var p = up * up * top;
+            var s =
+                down
+                * down
+                * Reflection(slab.ConductivityWPerMK * k, slab.BottomCoefficientWPerM2K);
+            faces += (p + s + 2 * p * s) / (n * (1 - p * s));
+            peak += (1 + top) * (1 + s) * up / (n * (1 - p * s));
+            if (up + down * down < Negligible)
             {
-                return (sum, n);
+                return (faces, peak, n);
             }
         }
 
-        return (sum, MostTerms + 1);
+        return (faces, peak, MostTerms + 1);
     }
 
     private static double Reflection(double slab, double face) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Hypocaust.Problems;
 
 namespace Hypocaust.Floor;
@@ -16,7 +17,9 @@ public sealed record WetFloor
         Characteristic = FloorCharacteristic.Of(output, surroundings);
         Curve = LimitCurve.Of(output);
         Limit = SurfaceLimit.Of(output, zone, surroundings.RoomC);
+        CrossCheck = LineSourceCrossCheck.Of(output);
         Deviation = KnownDeviation.Of(output.Section);
+        Notes = FloorNotes.Of(output);
     }
 
     /// <summary>The floor as built.</summary>
@@ -40,8 +43,14 @@ public sealed record WetFloor
     /// <summary>The limit of the surface in this room and zone, or why the tables hold none.</summary>
     public Result<SurfaceLimit> Limit { get; }
 
+    /// <summary>The same floor without any table: output and hottest spot by a series of line sources.</summary>
+    public LineSourceCrossCheck CrossCheck { get; }
+
     /// <summary>How far the table method is known to be off for floors like this one.</summary>
     public KnownDeviation Deviation { get; }
+
+    /// <summary>What to know about these figures.</summary>
+    public ImmutableArray<FloorNote> Notes { get; }
 
     /// <summary>Puts a floor in its place.</summary>
     /// <param name="section">The floor as built.</param>

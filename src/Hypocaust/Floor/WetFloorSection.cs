@@ -5,6 +5,9 @@ namespace Hypocaust.Floor;
 /// <summary>A wet floor (EN 1264 type A: tubes inside the screed or slab) that lies within the reach of the table method.</summary>
 public sealed record WetFloorSection
 {
+    private const int MaximumScreedBelowM = 2;
+    private const double MinimumBelowM2KPerW = 0.01;
+
     private WetFloorSection(WetFloorSpecification specification)
     {
         Specification = specification;
@@ -14,7 +17,7 @@ public sealed record WetFloorSection
     /// <summary>What the floor is made of.</summary>
     public WetFloorSpecification Specification { get; }
 
-    /// <summary>Sum R_u of the layers below the tubes in m²·K/W, more than 0.</summary>
+    /// <summary>Sum R_u of the layers below the tubes in m²·K/W, 0.01 or more.</summary>
     public double ResistanceBelowM2KPerW { get; }
 
     /// <summary>Cover over conductivity s_u/λ_E in m²·K/W: the resistance of the screed above the tube.</summary>
@@ -79,6 +82,13 @@ public sealed record WetFloorSection
         {
             yield return FloorProblems.Cover(floor.CoverM);
         }
+        else if (
+            floor.CoverM > En1264Validity.MaximumLightCoverM
+            && floor.ScreedConductivityWPerMK < En1264Validity.LightScreedBelowWPerMK
+        )
+        {
+            yield return FloorProblems.LightCover(floor.CoverM);
+        }
 
         if (
             !floor.ScreedConductivityWPerMK.IsWithin(
@@ -98,8 +108,20 @@ public sealed record WetFloorSection
 
     private static IEnumerable<Problem> Below(WetFloorSpecification floor)
     {
+        if (!floor.ScreedBelowM.IsWithin(0, MaximumScreedBelowM))
+        {
+            yield return FloorProblems.Outside(
+                "floor-screed-below-outside",
+                "screedBelowM",
+                "screed below the tubes",
+                floor.ScreedBelowM,
+                "m thick",
+                $"Give a thickness from 0 m to {MaximumScreedBelowM} m"
+            );
+        }
+
         var sum = 0.0;
-        foreach (var layer in floor.Below)
+        foreach (var layer in floor.Below.IsDefault ? [] : floor.Below)
         {
             if (!(layer.ResistanceM2KPerW >= 0 && double.IsFinite(layer.ResistanceM2KPerW)))
             {
@@ -109,7 +131,7 @@ public sealed record WetFloorSection
             sum += layer.ResistanceM2KPerW;
         }
 
-        if (sum == 0)
+        if (sum < MinimumBelowM2KPerW)
         {
             yield return FloorProblems.NothingBelow();
         }

@@ -21,6 +21,12 @@ public sealed record WetFloorSpecification
     public required double CoveringResistanceM2KPerW { get; init; }
 
     /// <summary>
+    /// Thickness of the screed or slab below the tube in m; 0 when the tubes lie on the insulation. Used only for the hottest spot
+    /// and the cross-check; its resistance belongs to <see cref="Below"/>.
+    /// </summary>
+    public double ScreedBelowM { get; init; }
+
+    /// <summary>
     /// Everything between the tubes and the temperature below, from the top down: the part of the slab below the tubes,
     /// insulation, ground or ceiling, and the surface resistance of a room below.
     /// </summary>

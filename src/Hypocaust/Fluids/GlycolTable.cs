@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Hypocaust.Data;
 
@@ -116,7 +117,11 @@ internal sealed class GlycolTable
     private static GlycolTable Read(string fluid)
     {
         var byTemperature = new SortedDictionary<double, SortedDictionary<double, FluidState>>();
-        foreach (var cells in EmbeddedCsv.Rows("glycol-properties.csv").Where(c => c[0] == fluid))
+        foreach (
+            var cells in EmbeddedTable
+                .Load("Fluids/glycol-properties.csv")
+                .Rows.Where(c => c[0] == fluid)
+        )
         {
             var temperatureC = Number(cells[2]);
             if (!byTemperature.TryGetValue(temperatureC, out var row))
@@ -135,9 +140,11 @@ internal sealed class GlycolTable
             );
         }
 
-        string[][] freezing =
+        ImmutableArray<string>[] freezing =
         [
-            .. EmbeddedCsv.Rows("glycol-freezing.csv").Where(cells => cells[0] == fluid),
+            .. EmbeddedTable
+                .Load("Fluids/glycol-freezing.csv")
+                .Rows.Where(cells => cells[0] == fluid),
         ];
         return new(
             byTemperature,

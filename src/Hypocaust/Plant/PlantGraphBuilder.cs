@@ -79,7 +79,7 @@ internal sealed class PlantGraphBuilder
     }
 
     // closely spaced tees have two points inside, so that each port keeps its own flow and temperature
-    private static IEnumerable<string> PointsOf(Part part) =>
+    private static ImmutableArray<string> PointsOf(Part part) =>
         part is CloselySpacedTeesPart ? [.. Ports.Of(part), FirstTee, SecondTee] : Ports.Of(part);
 
     private Part PartOf(string name) =>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace Hypocaust.Floor;
+namespace Hypocaust.Data;
 
 /// <summary>A CSV file inside the library: its rows, and the source and status that its head states.</summary>
 internal sealed class EmbeddedTable
@@ -19,12 +19,13 @@ internal sealed class EmbeddedTable
 
     public ImmutableArray<ImmutableArray<string>> Rows { get; }
 
-    /// <summary>Reads a data file of this folder.</summary>
+    /// <summary>Reads a data file of the library.</summary>
+    /// <param name="file">Module and file name, for example <c>Floor/en1264_factors.csv</c>.</param>
     /// <exception cref="InvalidDataException">The file is missing or its head states no source or status.</exception>
     public static EmbeddedTable Load(string file)
     {
         using var stream =
-            typeof(EmbeddedTable).Assembly.GetManifestResourceStream("Floor/" + file)
+            typeof(EmbeddedTable).Assembly.GetManifestResourceStream(file)
             ?? throw new InvalidDataException($"{file} is not in the library.");
         using var reader = new StreamReader(stream);
         var lines = reader
