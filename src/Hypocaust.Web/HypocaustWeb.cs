@@ -84,7 +84,10 @@ public static class HypocaustWeb
         builder.Services.AddOwnNames();
         builder.Services.AddSingleton(session);
         // Keys that live as long as the program: nothing is left on the disk
-        builder.Services.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+        builder
+            .Services.AddDataProtection()
+            .UseEphemeralDataProtectionProvider()
+            .DisableAutomaticKeyGeneration();
         builder
             .Services.AddRazorComponents()
             .AddInteractiveServerComponents(server => server.DisconnectedCircuitMaxRetained = 4);

@@ -13,7 +13,4 @@ internal static class WebProblems
             string.Create(CultureInfo.InvariantCulture, $"port {port} of this machine cannot be used"),
             "name another one, or leave it out for a free one"
         );
-
-    public static Problem CannotRead(string file, string why) =>
-        new("cannot-read", file, why, "name a design file that is there and that you may read");
 }

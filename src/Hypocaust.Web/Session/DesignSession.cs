@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
+using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Problems;
 using Hypocaust.Quantities;
@@ -14,24 +15,27 @@ public sealed class DesignSession : IDisposable
     private readonly EditJournal? journal;
     private readonly TimeProvider clock;
 
+    // From where the journal's steps start
+    private Beginning start;
+
     /// <summary>Starts with a design; steps that an earlier run left in the journal are brought back.</summary>
     /// <param name="document">The design.</param>
     /// <param name="name">Name under which it is saved.</param>
-    /// <param name="path">Its file; null for a working copy without one.</param>
+    /// <param name="place">Its file; null for a working copy without one.</param>
     /// <param name="journal">Where steps are kept until saved; null where there is no such place.</param>
     /// <param name="clock">The clock.</param>
     public DesignSession(
         DesignDocument document,
         string name,
-        string? path,
+        DesignPlace? place,
         EditJournal? journal,
         TimeProvider clock
     )
     {
         this.journal = journal;
         this.clock = clock;
-        Start = document;
-        View = Fresh(document, name, path, journal is null ? Notices.NoJournal : null);
+        start = new Beginning(document, name, place);
+        View = Fresh(document, name, place, journal is null ? Notices.NoJournal : null);
         TakeUpJournal();
     }
 
@@ -40,9 +44,6 @@ public sealed class DesignSession : IDisposable
 
     /// <summary>What to show now.</summary>
     public SessionView View { get; private set; }
-
-    // The text from which the journal's steps start
-    private DesignDocument Start { get; set; }
 
     /// <summary>Changes one value; an entry that cannot be used is kept beside its problems and the answer stays as it was.</summary>
     public void Edit(DesignEdit edit) =>
@@ -92,14 +93,14 @@ public sealed class DesignSession : IDisposable
     public void Save() =>
         Step(() =>
         {
-            if (View.FilePath is not { } path)
+            if (View.Place is not { } place)
             {
                 return;
             }
 
             var document = View.Present.Document;
-            var saved = DesignFile.Save(path, document);
-            if (!saved.Succeeded)
+            var saved = DesignOnDisk.Save(place.Path, document, place.Stamp);
+            if (!saved.TryGet(out var stamp))
             {
                 View = View with { Notice = Notices.NotSaved(saved.Problems) };
                 return;
@@ -107,12 +108,13 @@ public sealed class DesignSession : IDisposable
 
             View = View with
             {
+                Place = place with { Stamp = stamp },
                 SavedText = document.Text,
                 SavedAt = clock.GetLocalNow(),
                 Restored = null,
                 Notice = null,
             };
-            Start = document;
+            start = new Beginning(document, View.FileName, View.Place);
             journal?.Restart(document.Text);
         });
 
@@ -123,8 +125,8 @@ public sealed class DesignSession : IDisposable
     public void DiscardRestored() =>
         Step(() =>
         {
-            View = Fresh(Start, View.FileName, View.FilePath, null);
-            journal?.Restart(Start.Text);
+            View = Fresh(start.Document, start.Name, start.Place, null);
+            journal?.Restart(start.Document.Text);
         });
 
     /// <summary>Takes the list of problems or the notice away.</summary>
@@ -158,7 +160,7 @@ public sealed class DesignSession : IDisposable
             return false;
         }
 
-        var answer = Study.Solve(document);
+        var answer = Study.Solve(document.Design);
         var change = ChangeLine.Between(
             view.Present.Answer,
             answer,
@@ -175,7 +177,7 @@ public sealed class DesignSession : IDisposable
 
     private bool ApplyOpening(string name, string text)
     {
-        var read = DesignFile.Read(text);
+        var read = DesignFile.Read(text, MaterialTable.Names);
         if (!read.TryGet(out var document))
         {
             View = View with { Unreadable = new Unreadable(name, read.Problems) };
@@ -185,9 +187,9 @@ public sealed class DesignSession : IDisposable
         // Undo leads back to the design that was open; the file that it came from is no longer the one to save to
         View = View with
         {
-            History = View.History.Then(new Moment(document, Study.Solve(document), "")),
+            History = View.History.Then(new Moment(document, Study.Solve(document.Design), "")),
             FileName = name,
-            FilePath = null,
+            Place = null,
             SavedText = null,
             Rejections = View.Rejections.Clear(),
             Unreadable = null,
@@ -209,7 +211,7 @@ public sealed class DesignSession : IDisposable
             return;
         }
 
-        var (fits, steps) = journal.Read(Start.Text);
+        var (fits, steps) = journal.Read(start.Document.Text);
         if (fits)
         {
             foreach (var step in steps)
@@ -230,7 +232,7 @@ public sealed class DesignSession : IDisposable
             View = View with { Notice = Notices.SetAside(journal.SetAside()) };
         }
 
-        journal.Restart(Start.Text);
+        journal.Restart(start.Document.Text);
     }
 
     private void Replay(JournalStep step)
@@ -257,18 +259,20 @@ public sealed class DesignSession : IDisposable
     private static SessionView Fresh(
         DesignDocument document,
         string name,
-        string? path,
+        DesignPlace? place,
         string? notice
     ) =>
         new(
-            History<Moment>.From(new Moment(document, Study.Solve(document), "")),
+            History<Moment>.From(new Moment(document, Study.Solve(document.Design), "")),
             name,
-            path,
-            path is null ? null : document.Text,
+            place,
+            place is null ? null : document.Text,
             null,
             ImmutableDictionary<string, Rejection>.Empty,
             null,
             null,
             notice
         );
+
+    private sealed record Beginning(DesignDocument Document, string Name, DesignPlace? Place);
 }

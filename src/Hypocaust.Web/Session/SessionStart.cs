@@ -1,3 +1,4 @@
+using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Problems;
 
@@ -10,12 +11,12 @@ internal static class SessionStart
     public static Result<DesignSession> Open(WebOptions options)
     {
         var file = options.File ?? options.DemoFile;
-        return ReadText(file)
-            .Then(DesignFile.Read)
-            .Then<DesignSession>(document => new DesignSession(
-                document,
+        return DesignOnDisk
+            .Open(file, MaterialTable.Names)
+            .Then<DesignSession>(opened => new DesignSession(
+                opened.Document,
                 Path.GetFileName(file),
-                options.File is null ? null : Path.GetFullPath(file),
+                options.File is null ? null : new DesignPlace(Path.GetFullPath(file), opened.Stamp),
                 EditJournal.TryOpen(JournalPath(options), options.Clock),
                 options.Clock
             ));
@@ -25,16 +26,4 @@ internal static class SessionStart
         options.File is { } file
             ? Path.GetFullPath(file) + ".unsaved"
             : Path.Combine(options.DataFolder, Path.GetFileName(options.DemoFile) + ".unsaved");
-
-    private static Result<string> ReadText(string file)
-    {
-        try
-        {
-            return File.ReadAllText(file);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return WebProblems.CannotRead(file, failure.Message.TrimEnd('.'));
-        }
-    }
 }

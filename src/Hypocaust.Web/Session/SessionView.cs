@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using Hypocaust.Design;
 
 namespace Hypocaust.Web.Session;
 
 /// <summary>Everything the pages show, as one value that does not change under them.</summary>
 /// <param name="History">The design, what was and what was undone.</param>
 /// <param name="FileName">Name under which the design is saved.</param>
-/// <param name="FilePath">The file itself; null for a working copy without one.</param>
+/// <param name="Place">The file itself; null for a working copy without one.</param>
 /// <param name="SavedText">The text as it stands in the file; null where nothing was saved yet.</param>
 /// <param name="SavedAt">When it was last saved in this run.</param>
 /// <param name="Rejections">Entries that could not be used, by path.</param>
@@ -15,7 +16,7 @@ namespace Hypocaust.Web.Session;
 public sealed record SessionView(
     History<Moment> History,
     string FileName,
-    string? FilePath,
+    DesignPlace? Place,
     string? SavedText,
     DateTimeOffset? SavedAt,
     ImmutableDictionary<string, Rejection> Rejections,
@@ -31,3 +32,8 @@ public sealed record SessionView(
     public bool IsSaved =>
         string.Equals(SavedText, Present.Document.Text, StringComparison.Ordinal);
 }
+
+/// <summary>The file in which a design stands.</summary>
+/// <param name="Path">The file.</param>
+/// <param name="Stamp">What it held when it was last read or written.</param>
+public sealed record DesignPlace(string Path, FileStamp Stamp);

@@ -21,7 +21,7 @@ public partial class FileBox
     private string State =>
         View switch
         {
-            { FilePath: null } => "working copy, not saved to a file",
+            { Place: null } => "working copy, not saved to a file",
             { IsSaved: false } => "not saved yet",
             { SavedAt: { } at } => "saved "
                 + at.ToString("HH:mm", CultureInfo.InvariantCulture),
