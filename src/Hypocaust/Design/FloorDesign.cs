@@ -42,7 +42,8 @@ public sealed record LoopDesign(
     [Meaning("Name of the tube: a pipe part of your shelf or of the built-in list.")] string Tube,
     [Meaning("Distance from tube to tube.")] [Within(0.02, 1)] Length Spacing,
     [Meaning("Floor area that it covers.")] [Within(0.2, 200)] Area Area,
-    [Meaning("Name of the manifold item in the plant.")] string? Manifold = null,
+    [Meaning("Name of the manifold item in the plant; left out, the only one.")]
+        string? Manifold = null,
     [Meaning("Tube from the manifold to its area and back.")]
     [Default("4 m")]
     [Within(0, 100)]

@@ -166,7 +166,7 @@ internal sealed class PlantGraphBuilder
         for (var i = 0; i < loops.Length; i++)
         {
             var loop = loops[i];
-            if (loop.Manifold is not { } manifold)
+            if (LoopManifold.Of(loop, plant, partNamed) is not { } manifold)
             {
                 continue;
             }

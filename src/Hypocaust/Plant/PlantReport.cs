@@ -44,6 +44,7 @@ internal sealed class PlantReport
         return new PlantAnswer(
             new FluidAnswer(
                 NameOf(fluid),
+                fluid.VolumeFraction,
                 fluid.FreezingPointC,
                 state.MeanC,
                 state.MeanFluid.DensityKgPerM3,
@@ -73,8 +74,14 @@ internal sealed class PlantReport
             .Graph.Branches.Select((branch, index) => (branch as TBranch, index))
             .Where(pair => pair.Item1 is not null)!;
 
+    // what the solver leaves in a still pipe is rounding, not flow
+    private double FlowKgPerS(int branch) =>
+        Math.Abs(state.Flow.FlowsKgPerS[branch]) <= HeatTransport.StillKgPerS
+            ? 0
+            : state.Flow.FlowsKgPerS[branch];
+
     private double FlowM3PerS(int branch) =>
-        state.Flow.FlowsKgPerS[branch] / state.Fluids[branch].DensityKgPerM3;
+        FlowKgPerS(branch) / state.Fluids[branch].DensityKgPerM3;
 
     private double? PressurePa(int node) => state.Flow.PressuresPa[node] + shiftPa;
 
@@ -89,7 +96,7 @@ internal sealed class PlantReport
             branch.Item.SetPoint!.Value.Si,
             state.Heat.InletsC[index],
             state.Heat.OutletsC[index],
-            state.Flow.FlowsKgPerS[index],
+            FlowKgPerS(index),
             FlowM3PerS(index),
             part.MinimumFlow.Si
         );
@@ -168,7 +175,7 @@ internal sealed class PlantReport
             placed.Item.Part,
             branch is { } index ? state.Heat.OutletsC[index] : state.Heat.NodesC[node],
             PressurePa(node),
-            branch is { } flowing ? state.Flow.FlowsKgPerS[flowing] : null,
+            branch is { } flowing ? FlowKgPerS(flowing) : null,
             branch is { } losing ? state.Flow.PressureLossesPa[losing] : null,
             placed.Item.Height.Si
         );
@@ -184,7 +191,7 @@ internal sealed class PlantReport
             branch.Name,
             branch.Join.LengthM,
             inner,
-            state.Flow.FlowsKgPerS[index],
+            FlowKgPerS(index),
             flow,
             Fittings.VelocityMPerS(flow, inner),
             state.Flow.PressureLossesPa[index] ?? 0,
