@@ -39,10 +39,12 @@ public sealed record FieldGroup(
     ImmutableArray<FieldGroup> Groups
 )
 {
-    /// <summary>Whether a path names this thing or something within it.</summary>
+    /// <summary>Whether a path names this thing or something within it; of the design itself, one of its own fields.</summary>
     public bool Holds(string path) =>
-        path.StartsWith(Path, StringComparison.Ordinal)
-        && (path.Length == Path.Length || path[Path.Length] is '.' or '[');
+        Path == FieldTree.Itself
+            ? Fields.Any(field => field.Path == path)
+            : path.StartsWith(Path, StringComparison.Ordinal)
+                && (path.Length == Path.Length || path[Path.Length] is '.' or '[');
 
     /// <summary>Every field in it and within it.</summary>
     public IEnumerable<Field> All() => Fields.Concat(Groups.SelectMany(group => group.All()));

@@ -11,6 +11,9 @@ namespace Hypocaust.Web.Entries;
 /// <summary>All values of a design as fields, made from the shape of the design's records: what the records hold, the page can edit.</summary>
 public sealed class FieldTree
 {
+    /// <summary>Stands for the design's own fields among the names of sections.</summary>
+    public const string Itself = "$";
+
     private static readonly ConcurrentDictionary<Type, ImmutableArray<Member>> Shapes = new();
     private readonly FrozenDictionary<string, Field> byPath;
 
@@ -25,14 +28,16 @@ public sealed class FieldTree
 
     /// <summary>Makes the fields of a design.</summary>
     public static FieldTree Of(HeatingDesign design) =>
-        new(Group("$", "Design", MeaningOf(typeof(HeatingDesign)), design));
+        new(Group(Itself, "Design", MeaningOf(typeof(HeatingDesign)), design));
 
     /// <summary>The field of a path, or null where the design has no such value.</summary>
     public Field? At(string path) => byPath.GetValueOrDefault(path);
 
-    /// <summary>The group of a section (<c>building</c>), or null where the design has none.</summary>
+    /// <summary>The group of a section (<c>building</c>; <see cref="Itself"/> for the design's own name and units), or null where the design has none.</summary>
     public FieldGroup? Section(string name) =>
-        Root.Groups.FirstOrDefault(group => group.Path == DesignPath.Member("$", name));
+        name == Itself
+            ? Root with { Groups = [] }
+            : Root.Groups.FirstOrDefault(group => group.Path == DesignPath.Member("$", name));
 
     private static FieldGroup Group(string path, string label, string meaning, object thing)
     {

@@ -28,8 +28,7 @@ public partial class ReviewPage
             .Where(group => !group.Item2.IsEmpty);
 
     private string Asked =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{Moment.Answer.Review.RulesAsked} rules were asked."
-        );
+        Moment.Answer.Review.RulesAsked is var asked && asked == 1
+            ? "One rule was asked."
+            : string.Create(CultureInfo.InvariantCulture, $"{asked} rules were asked.");
 }

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using Hypocaust.Answers;
 using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Problems;
-using Hypocaust.Quantities;
 using Hypocaust.Verdicts;
 
 namespace Hypocaust.Web.Session;
@@ -61,7 +59,7 @@ public sealed class DesignSession : IDisposable
         {
             if (View.History.CanUndo)
             {
-                View = Turn(View.History.Undo());
+                View = Back(View);
                 journal?.Write(JournalStep.Undone);
             }
         });
@@ -72,7 +70,7 @@ public sealed class DesignSession : IDisposable
         {
             if (View.History.CanRedo)
             {
-                View = Turn(View.History.Redo());
+                View = Forward(View);
                 journal?.Write(JournalStep.Redone);
             }
         });
@@ -147,7 +145,11 @@ public sealed class DesignSession : IDisposable
 
     private bool Apply(SessionView view, DesignEdit edit)
     {
-        var edited = view.Present.Document.Edit(edit.Path, edit.Text);
+        // An emptied field takes the value out, so that the default holds again
+        var edited = view.Present.Document.Edit(
+            edit.Path,
+            edit.Text.Length == 0 ? null : edit.Text
+        );
         if (!edited.TryGet(out var document))
         {
             View = view with
@@ -160,16 +162,11 @@ public sealed class DesignSession : IDisposable
             return false;
         }
 
-        var answer = Study.Solve(document.Design);
-        var change = ChangeLine.Between(
-            view.Present.Answer,
-            answer,
-            document.Design.Units,
-            edit.What
-        );
+        var now = new Moment(document, Study.Solve(document.Design), edit.What);
         View = view with
         {
-            History = view.History.Then(new Moment(document, answer, change)),
+            History = view.History.Then(now),
+            Change = ChangeOf(view.Present, now, edit.What),
             Rejections = view.Rejections.Remove(edit.Path),
         };
         return true;
@@ -187,7 +184,10 @@ public sealed class DesignSession : IDisposable
         // Undo leads back to the design that was open; the file that it came from is no longer the one to save to
         View = View with
         {
-            History = View.History.Then(new Moment(document, Study.Solve(document.Design), "")),
+            History = View.History.Then(
+                new Moment(document, Study.Solve(document.Design), $"{name} opened")
+            ),
+            Change = $"{name} opened",
             FileName = name,
             Place = null,
             SavedText = null,
@@ -197,12 +197,25 @@ public sealed class DesignSession : IDisposable
         return true;
     }
 
-    private SessionView Turn(History<Moment> history) =>
-        View with
+    private static SessionView Back(SessionView view) =>
+        Turn(view, view.History.Undo(), $"undone: {view.Present.What}");
+
+    private static SessionView Forward(SessionView view)
+    {
+        var history = view.History.Redo();
+        return Turn(view, history, $"again: {history.Present.What}");
+    }
+
+    private static SessionView Turn(SessionView view, History<Moment> history, string what) =>
+        view with
         {
             History = history,
-            Rejections = View.Rejections.Clear(),
+            Change = ChangeOf(view.Present, history.Present, what),
+            Rejections = view.Rejections.Clear(),
         };
+
+    private static string ChangeOf(Moment before, Moment now, string what) =>
+        ChangeLine.Between(before.Answer, now.Answer, now.Units, what);
 
     private void TakeUpJournal()
     {
@@ -246,10 +259,10 @@ public sealed class DesignSession : IDisposable
                 ApplyOpening(name, text);
                 break;
             case { Do: JournalStep.Undone }:
-                View = Turn(View.History.Undo());
+                View = Back(View);
                 break;
             case { Do: JournalStep.Redone }:
-                View = Turn(View.History.Redo());
+                View = Forward(View);
                 break;
             default:
                 break;
@@ -264,6 +277,7 @@ public sealed class DesignSession : IDisposable
     ) =>
         new(
             History<Moment>.From(new Moment(document, Study.Solve(document.Design), "")),
+            "",
             name,
             place,
             place is null ? null : document.Text,

@@ -10,8 +10,8 @@ namespace Hypocaust.Web.Session;
 /// <summary>A design at one moment with its answer; a page shows a moment and nothing else.</summary>
 /// <param name="Document">The design and its text.</param>
 /// <param name="Answer">Its answer.</param>
-/// <param name="Change">What the edit that led here changed, in one line; empty at the start.</param>
-public sealed record Moment(DesignDocument Document, Answer Answer, string Change)
+/// <param name="What">The edit that led here, in words; empty at the start.</param>
+public sealed record Moment(DesignDocument Document, Answer Answer, string What)
 {
     private FieldTree? fields;
 

@@ -5,6 +5,7 @@ namespace Hypocaust.Web.Session;
 
 /// <summary>Everything the pages show, as one value that does not change under them.</summary>
 /// <param name="History">The design, what was and what was undone.</param>
+/// <param name="Change">What the last step changed, in one line; empty at the start.</param>
 /// <param name="FileName">Name under which the design is saved.</param>
 /// <param name="Place">The file itself; null for a working copy without one.</param>
 /// <param name="SavedText">The text as it stands in the file; null where nothing was saved yet.</param>
@@ -15,6 +16,7 @@ namespace Hypocaust.Web.Session;
 /// <param name="Notice">What else the person should know (a save that failed, no journal); null for nothing.</param>
 public sealed record SessionView(
     History<Moment> History,
+    string Change,
     string FileName,
     DesignPlace? Place,
     string? SavedText,

@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Components.Forms;
 
 namespace Hypocaust.Web.Shell;
 
-/// <summary>Which design this is, whether it is saved, and the way to save it or open another.</summary>
+/// <summary>Which design this is, whether it is saved, and the way to copy it or open another.</summary>
 public partial class FileBox
 {
     // The reader refuses longer files with a problem of its own; this is room enough for it to do so
@@ -21,7 +21,7 @@ public partial class FileBox
     private string State =>
         View switch
         {
-            { Place: null } => "working copy, not saved to a file",
+            { Place: null } => "working copy",
             { IsSaved: false } => "not saved yet",
             { SavedAt: { } at } => "saved "
                 + at.ToString("HH:mm", CultureInfo.InvariantCulture),

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components;
 
 namespace Hypocaust.Web.Shell;
 
-/// <summary>Undo, redo and units.</summary>
+/// <summary>Undo, redo, save and units.</summary>
 public partial class Tools
 {
     [CascadingParameter]

@@ -13,7 +13,7 @@ namespace Hypocaust.Web.Space;
 /// <summary>How much heat is needed?</summary>
 public partial class SpacePage
 {
-    private static readonly ImmutableArray<string> Sections = ["site", "building"];
+    private static readonly ImmutableArray<string> Sections = [FieldTree.Itself, "site", "building"];
 
     private static readonly ImmutableArray<Column<ZoneLossAnswer>> ZoneColumns =
     [
@@ -30,7 +30,7 @@ public partial class SpacePage
         Column<ElementLossAnswer>.Words("element", element => element.Name),
         Column<ElementLossAnswer>.Words("what", element => element.Kind),
         Column<ElementLossAnswer>.Number("area", "areaM2", element => element.AreaM2, Shown.Area),
-        Column<ElementLossAnswer>.Number("U", "uWPerM2K", element => element.UWPerM2K, Shown.Transmittance),
+        Column<ElementLossAnswer>.Number("U", "transmittanceWPerM2K", element => element.TransmittanceWPerM2K, Shown.Transmittance),
         Column<ElementLossAnswer>.Number("far side", "farSideC", element => element.FarSideC, Shown.Temperature),
         Column<ElementLossAnswer>.Number("loss", "lossW", element => element.LossW, Shown.SmallHeat),
     ];
