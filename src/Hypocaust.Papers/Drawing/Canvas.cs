@@ -130,6 +130,22 @@ internal sealed class Canvas
         claims.AddRange(inner.claims);
     }
 
+    /// <summary>Takes over all that was drawn and claimed elsewhere.</summary>
+    public void Adopt(Canvas other)
+    {
+        marks.AddRange(other.marks);
+        claims.AddRange(other.claims);
+    }
+
+    /// <summary>The same drawing elsewhere.</summary>
+    public Canvas Moved(double dx, double dy)
+    {
+        var moved = new Canvas();
+        moved.marks.AddRange(marks.Select(mark => mark.Moved(dx, dy)));
+        moved.claims.AddRange(claims.Select(one => one with { Room = one.Room.Moved(dx, dy) }));
+        return moved;
+    }
+
     /// <summary>The finished sheet on its ground.</summary>
     public Sheet Finish(
         string name,

@@ -41,6 +41,9 @@ public sealed record Sheet(
     /// <summary>Rooms that nothing else may enter, for the layout and its tests.</summary>
     internal ImmutableArray<Claim> Claims { get; init; } = [];
 
+    /// <summary>Rooms of pipes, which words must keep clear of.</summary>
+    internal ImmutableArray<Bounds> PipeRooms { get; init; } = [];
+
     /// <summary>The drawing as SVG text; the same sheet always gives the same text.</summary>
     public string ToSvg(SvgForm form = SvgForm.Inline) => SvgWriter.Write(this, form);
 }

@@ -14,13 +14,16 @@ public static class SheetStyle
         .sheet .name{font:12.5px var(--sans,"Liberation Sans",system-ui,sans-serif)}
         .sheet .lab{font:12px var(--sans,"Liberation Sans",system-ui,sans-serif);fill:var(--s)}
         .sheet .head{font:14px var(--serif,"Liberation Serif",Georgia,serif)}
-        .sheet .thin,.sheet .body,.sheet .hair,.sheet .case,.sheet .water,.sheet .still,.sheet .flow,.sheet .curve,.sheet .mark,.sheet .bar{fill:none;stroke-linejoin:round}
+        .sheet .thin,.sheet .body,.sheet .hair,.sheet .case,.sheet .plain,.sheet .water,.sheet .still,.sheet .flow,.sheet .curve,.sheet .mark,.sheet .bar{fill:none;stroke-linejoin:round}
         .sheet .thin{stroke:var(--i);stroke-width:1.2}
         .sheet .hair{stroke:var(--h);stroke-width:1}
         .sheet .body{fill:var(--g);stroke:var(--i);stroke-width:1.6}
         .sheet .solid{fill:var(--i)}
         .sheet .case{stroke:var(--i);stroke-width:5.4}
+        .sheet .plain{stroke:var(--i);stroke-width:3}
         .sheet .water{stroke-width:3}
+        .sheet .case.fine{stroke-width:4}
+        .sheet .water.fine{stroke-width:2}
         .sheet .bar{stroke:var(--i);stroke-width:8;stroke-linecap:round}
         .sheet .return{stroke-dasharray:9 4}
         .sheet .gap{fill:none;stroke:var(--g);stroke-width:10}
