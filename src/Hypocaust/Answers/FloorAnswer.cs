@@ -50,8 +50,10 @@ public sealed record LoopAnswer(
     [property: Meaning("Equivalent heat transmission K_H of EN 1264-2, W/m²K.")]
         double TransmissionWPerM2K,
     [property: Meaning("Temperature under the floor, °C.")] double BelowC,
-    [property: Meaning("Limit of the mean heat flux by the surface temperature, W/m².")]
-        double LimitFluxWPerM2,
+    [property: Meaning(
+        "Limit of the mean heat flux by the surface temperature, W/m²; null where the tables do not reach."
+    )]
+        double? LimitFluxWPerM2,
     [property: Meaning("Warmest permitted surface, °C.")] double SurfaceLimitC,
     [property: Meaning("The table method against 2-D conduction, in words.")] string Accuracy,
     [property: Meaning("The loop in running; null without a plant.")] LoopRunning? Running
@@ -64,6 +66,11 @@ public sealed record LoopRunning(
     [property: Meaning("Volume flow, m³/s.")] double FlowM3PerS,
     [property: Meaning("Velocity in the tube, m/s.")] double VelocityMPerS,
     [property: Meaning("Reynolds number in the tube.")] double Reynolds,
+    [property: Meaning(
+        "Resistance of the water film beyond what the table method counts, mK/W; 0 in turbulent flow."
+    )]
+        double FilmResistanceMKPerW,
+    [property: Meaning("Transmission K_H with that film, W/m²K.")] double TransmissionWPerM2K,
     [property: Meaning("Pressure drop of tube and valve, Pa.")] double DropPa,
     [property: Meaning("Water in, °C; null where it stands still.")] double? SupplyC,
     [property: Meaning("Water out, °C.")] double? ReturnC,

@@ -39,7 +39,7 @@ public sealed record ElementLossAnswer(
     [property: Meaning("Name of the element; \"ground\" for the slab on the ground.")] string Name,
     [property: Meaning("wall, roof, floor, window, door or ground.")] string Kind,
     [property: Meaning("Area, m².")] double AreaM2,
-    [property: Meaning("Thermal transmittance, W/m²K.")] double UWPerM2K,
+    [property: Meaning("Thermal transmittance, W/m²K.")] double TransmittanceWPerM2K,
     [property: Meaning("Supplement for corners and junctions, W/m²K.")] double BridgesWPerM2K,
     [property: Meaning("Temperature on the far side, °C; for the ground, the equivalent one.")]
         double FarSideC,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Hypocaust.Floor;
 
 namespace Hypocaust.Design;
 
@@ -9,19 +10,6 @@ public sealed record FloorDesign(
     [Meaning("The tube loops, in the order of the manifold.")]
         ImmutableArray<LoopDesign> Loops = default
 );
-
-/// <summary>How people use a floor: it decides how warm the surface may be.</summary>
-public enum FloorUse
-{
-    /// <summary>People stay on it: 29 °C (in a 20 °C room).</summary>
-    Occupied,
-
-    /// <summary>Bathroom: 33 °C (in a 24 °C room).</summary>
-    Bath,
-
-    /// <summary>Strip along outside walls: 35 °C (in a 20 °C room).</summary>
-    Edge,
-}
 
 /// <summary>A wet floor section after EN 1264 type A: tube in the slab or screed above insulation.</summary>
 [Meaning("A wet floor: tube in a slab or screed above insulation.")]
@@ -40,7 +28,9 @@ public sealed record FloorBuildUp(
     )]
     [Within(-40, 30)]
         Temperature? BelowTemperature = null,
-    [Meaning("How the floor is used.")] [Default("occupied")] FloorUse Use = FloorUse.Occupied
+    [Meaning("How the floor is used; it decides how warm the surface may be.")]
+    [Default("occupied")]
+        SurfaceZone Use = SurfaceZone.Occupied
 );
 
 /// <summary>One loop of tube.</summary>
@@ -52,7 +42,8 @@ public sealed record LoopDesign(
     [Meaning("Name of the tube: a pipe part of your shelf or of the built-in list.")] string Tube,
     [Meaning("Distance from tube to tube.")] [Within(0.02, 1)] Length Spacing,
     [Meaning("Floor area that it covers.")] [Within(0.2, 200)] Area Area,
-    [Meaning("Name of the manifold item in the plant.")] string? Manifold = null,
+    [Meaning("Name of the manifold item in the plant; left out, the only one.")]
+        string? Manifold = null,
     [Meaning("Tube from the manifold to its area and back.")]
     [Default("4 m")]
     [Within(0, 100)]

@@ -23,7 +23,11 @@ public sealed record HeatingDesign(
     [Meaning("Reserved: named alternatives of this design. Kept as it is.")]
         JsonObject? Alternatives = null,
     [Meaning("Anything you want to remember.")] string? Note = null
-);
+)
+{
+    /// <summary>The shelf; empty where the file has none.</summary>
+    public Named<Part> Parts { get; init; } = Parts ?? Named<Part>.Empty;
+}
 
 /// <summary>Climate at the place of the building.</summary>
 [Meaning("Where the building stands.")]
@@ -52,7 +56,12 @@ public sealed record BuildingDesign(
     [Default("0.05 W/m²K")]
     [Within(0, 0.5)]
         Transmittance ThermalBridges = default
-);
+)
+{
+    /// <summary>The constructions; empty where the file has none.</summary>
+    public Named<Construction> Constructions { get; init; } =
+        Constructions ?? Named<Construction>.Empty;
+}
 
 /// <summary>Layers from inside to outside, or the U-value at once.</summary>
 [Meaning("How a wall, roof or floor is made: layers from inside to outside, or its U-value.")]
@@ -100,7 +109,11 @@ public sealed record ZoneDesign(
         AirChange AirChange = default,
     [Meaning("Walls, roof, windows and doors, by name.")] Named<Element>? Elements = null,
     [Meaning("Slab on the ground, if there is one.")] GroundSlab? Ground = null
-);
+)
+{
+    /// <summary>The elements of the envelope; empty where the file has none.</summary>
+    public Named<Element> Elements { get; init; } = Elements ?? Named<Element>.Empty;
+}
 
 /// <summary>What an element is: it decides the surface resistances.</summary>
 public enum ElementKind

@@ -3,9 +3,25 @@ namespace Hypocaust.Design;
 /// <summary>Names that a person gives to things in the file, and help when one is misspelt.</summary>
 public static class Names
 {
-    /// <summary>Whether a text can name a thing: letters, digits, <c>- _ / ½ ¾</c> and blanks, starting with a letter; at most 60 characters.</summary>
+    /// <summary>Characters that a name may have.</summary>
+    public const int LongestName = 60;
+
+    /// <summary>Whether a text can name a thing: letters, digits, <c>- _ / ½ ¾</c>, blanks and a point between digits, starting with a letter; at most <see cref="LongestName"/> characters.</summary>
     public static bool IsName(string text) =>
-        text.Length is > 0 and <= 60 && char.IsLetter(text[0]) && text.All(IsNameCharacter);
+        text.Length is > 0 and <= LongestName
+        && char.IsLetter(text[0])
+        && text[^1] != ' '
+        && Enumerable
+            .Range(0, text.Length)
+            .All(i => IsNameCharacter(text[i]) || IsDecimalPoint(text, i));
+
+    /// <summary>Whether a point stands between digits and so belongs to the name, where others part an item from its port.</summary>
+    internal static bool IsDecimalPoint(string text, int at) =>
+        text[at] == '.'
+        && at > 0
+        && at + 1 < text.Length
+        && char.IsAsciiDigit(text[at - 1])
+        && char.IsAsciiDigit(text[at + 1]);
 
     /// <summary>The known name nearest to a misspelt one, or null if none is near.</summary>
     public static string? Nearest(string text, IEnumerable<string> known)
@@ -21,7 +37,8 @@ public static class Names
     }
 
     private static bool IsNameCharacter(char c) =>
-        char.IsLetterOrDigit(c) || c is '-' or '_' or '/' or ' ' or '½' or '¾' or '¼' or '⅜';
+        char.IsLetterOrDigit(c)
+        || c is '-' or '_' or '/' or ' ' or '½' or '¾' or '¼' or '⅜' or '⅝' or '⅛';
 
     // Optimal string alignment distance, case ignored: a swap of neighbours counts once
     private static int Distance(string a, string b)

@@ -7,13 +7,15 @@ namespace Hypocaust.Design;
 /// <summary>One step of a run: a part (<c>heater.out</c>, <c>pump</c>) or a piece of pipe (<c>1.2 m, 2 elbows, 1 tee</c>).</summary>
 public sealed record RunStep : IText<RunStep>
 {
+    private const double LongestPipeM = 500;
+
     private RunStep(string text) => Text = text;
 
     /// <inheritdoc/>
     public static TextForm Form =>
         new(
             "step of a run",
-            "heater.out",
+            "1.2 m, 2 elbows",
             "A part (\"heater.out\", \"pump\") or a piece of pipe (\"1.2 m, 2 elbows\")."
         );
 
@@ -44,31 +46,44 @@ public sealed record RunStep : IText<RunStep>
         var trimmed = text.Trim();
         return
             trimmed.Length > 0
-            && (char.IsAsciiDigit(trimmed[0]) || trimmed[0] is '-' or '½' or '¼' or '¾')
+            && (
+                char.IsAsciiDigit(trimmed[0])
+                || trimmed[0] is '-' or '−' or '.' or '½' or '¼' or '¾'
+            )
             ? ReadPipe(text, trimmed)
             : ReadItem(text, trimmed);
     }
 
     private static Result<RunStep> ReadItem(string text, string trimmed)
     {
-        var parts = trimmed.Split('.');
-        return parts.Length > 2 || parts.Any(part => !Names.IsName(part))
+        var point = Enumerable
+            .Range(0, trimmed.Length)
+            .FirstOrDefault(i => trimmed[i] == '.' && !Names.IsDecimalPoint(trimmed, i), -1);
+        var item = point < 0 ? trimmed : trimmed[..point].TrimEnd();
+        var port = point < 0 ? null : trimmed[(point + 1)..].TrimStart();
+        return !Names.IsName(item) || (port is not null && !Names.IsName(port))
             ? DesignProblems.NotAStep(text)
-            : new RunStep(text) { Item = parts[0], Port = parts.Length > 1 ? parts[1] : null };
+            : new RunStep(text) { Item = item, Port = port };
     }
 
     private static Result<RunStep> ReadPipe(string text, string trimmed)
     {
         var pieces = trimmed.Split(',', StringSplitOptions.TrimEntries);
+        // "1,2 m" would else read as one metre without a unit and a strange fitting
+        if (pieces.Length > 1 && pieces[1].Length > 0 && IsBareNumber(pieces[0]))
+        {
+            return QuantityProblems.CommaInNumber(text, LengthKind.Kind);
+        }
+
         var length = Quantity<LengthKind>.Read(pieces[0]);
         if (!length.TryGet(out var metres))
         {
             return Result<RunStep>.Failed(length.Problems);
         }
 
-        if (metres.Si < 0)
+        if (metres.Si is < 0 or > LongestPipeM)
         {
-            return DesignProblems.NegativePipe(text);
+            return DesignProblems.PipeOutOfBounds(text, LongestPipeM);
         }
 
         var step = new RunStep(text) { Length = metres };
@@ -94,10 +109,12 @@ public sealed record RunStep : IText<RunStep>
         return step;
     }
 
+    private static bool IsBareNumber(string text) => NumberScan.IsWhole(text, out _);
+
     private static bool Count(string piece, out int count, out string fitting)
     {
         var words = piece.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        fitting = words.Length == 2 ? words[1].TrimEnd('s') : "";
+        fitting = words.Length == 2 ? words[1].ToLowerInvariant().TrimEnd('s') : "";
         count = 0;
         return words.Length == 2
             && int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out count)

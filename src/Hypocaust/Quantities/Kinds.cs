@@ -16,7 +16,7 @@ public sealed class LengthKind : IQuantityKind
                 Unit.Of("mm", 0.001),
                 Unit.Of("cm", 0.01),
                 Unit.Of("ft", 0.3048, "'", "′", "foot", "feet"),
-                Unit.Of("in", 0.0254, "\"", "″", "inch", "inches"),
+                Unit.Of("in", 0.0254, "\"", "″", "''", "inch", "inches"),
             ]
         );
 }
@@ -197,7 +197,7 @@ public sealed class FractionKind : IQuantityKind
 {
     /// <inheritdoc/>
     public static QuantityKind Kind { get; } =
-        new("share", "35 %", [Unit.Of("1", 1), Unit.Of("%", 0.01, "percent", "per cent")]);
+        new("share", "35 %", [Unit.Of("1", 1, "of 1"), Unit.Of("%", 0.01, "percent", "per cent")]);
 }
 
 /// <summary>Air changes per hour; we compute in 1/h as the standards do.</summary>

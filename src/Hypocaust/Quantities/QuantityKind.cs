@@ -12,6 +12,7 @@ public sealed record QuantityKind(string Name, string Example, ImmutableArray<Un
         .SelectMany(unit =>
             unit.Spellings.Prepend(unit.Symbol).Select(spelling => (Key: Fold(spelling), unit))
         )
+        .DistinctBy(pair => pair) // "m²" and "m^2" fold to the same text
         .ToDictionary(pair => pair.Key, pair => pair.unit, StringComparer.Ordinal);
 
     /// <summary>The SI unit.</summary>
@@ -19,6 +20,9 @@ public sealed record QuantityKind(string Name, string Example, ImmutableArray<Un
 
     /// <summary>The units as a person would list them.</summary>
     public string UnitList => string.Join(", ", Units.Select(unit => unit.Symbol));
+
+    /// <summary>The name with its article, for a sentence: <c>a length</c>, <c>an area</c>.</summary>
+    public string NameWithArticle => ("aeiou".Contains(Name[0]) ? "an " : "a ") + Name;
 
     /// <summary>Finds a unit by any of its spellings, or null.</summary>
     public Unit? Find(string spelling) => bySpelling.GetValueOrDefault(Fold(spelling));

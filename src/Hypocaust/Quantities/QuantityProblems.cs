@@ -9,7 +9,7 @@ internal static class QuantityProblems
         new(
             "not-a-quantity",
             "",
-            $"\"{Short(text)}\" is not a {kind.Name}",
+            $"\"{Short(text)}\" is not {kind.NameWithArticle}",
             $"write it like \"{kind.Example}\""
         );
 
@@ -26,13 +26,13 @@ internal static class QuantityProblems
             ? new(
                 "wrong-dimension",
                 "",
-                $"\"{Short(text)}\" is a {other.Name}, but a {kind.Name} belongs here",
+                $"\"{Short(text)}\" is {other.NameWithArticle}, but {kind.NameWithArticle} belongs here",
                 $"write it like \"{kind.Example}\" (units: {kind.UnitList})"
             )
             : new(
                 "unknown-unit",
                 "",
-                $"the unit \"{Short(unit)}\" is not known for a {kind.Name}",
+                $"the unit \"{Short(unit)}\" is not known for {kind.NameWithArticle}",
                 $"use one of {kind.UnitList}, like \"{kind.Example}\""
             );
 

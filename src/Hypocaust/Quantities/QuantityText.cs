@@ -17,7 +17,28 @@ public static class QuantityText
     {
         ArgumentNullException.ThrowIfNull(unit);
         return unit.FromSi(si).ToString("R", CultureInfo.InvariantCulture)
-            + (unit.Symbol == "1" ? "" : " " + unit.Symbol);
+            + (unit.Symbol == "1" ? " of 1" : " " + unit.Symbol);
+    }
+
+    /// <summary>The unit in which a text is written (of feet and inches: feet), or the SI unit where it shows none.</summary>
+    internal static Unit UnitWritten(string text, QuantityKind kind)
+    {
+        var trimmed = Ascii(text.Trim());
+        var body = trimmed[
+            (
+                trimmed.LastIndexOf("..", StringComparison.Ordinal) is > 0 and var dots
+                    ? dots + 2
+                    : 0
+            )..
+        ];
+        if (PrefixForm(body.Trim(), kind, out var unitName, out _))
+        {
+            return kind.Find(unitName)!;
+        }
+
+        var rest = UnitOf(body.Trim());
+        return kind.Find(rest)
+            ?? (FeetAndInches(0, rest, kind) is null ? kind.Si : kind.Find("ft")!);
     }
 
     internal static Result<Reading> Read(string text, QuantityKind kind)
@@ -130,7 +151,7 @@ public static class QuantityText
 
         var isInch = kind.Find(inchMark.Trim())?.Symbol == "in";
         return isInch && inches is >= 0 and < 12
-            ? (feet * 0.3048) + (feet < 0 ? -1 : 1) * inches * 0.0254
+            ? (feet * 0.3048) + (double.IsNegative(feet) ? -1 : 1) * inches * 0.0254
             : null;
     }
 
@@ -144,7 +165,7 @@ public static class QuantityText
         unit = "";
         number = 0;
         var isResistance = ReferenceEquals(kind, ThermalResistanceKind.Kind);
-        if (isResistance && body.StartsWith('R') && body.Length > 1)
+        if (isResistance && body.Length > 1 && body[0] is 'R' or 'r')
         {
             unit = kind.Units[1].Symbol;
             return NumberScan.IsWhole(body[1..].TrimStart(' ', '-'), out number);

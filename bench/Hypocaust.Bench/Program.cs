@@ -1,0 +1,15 @@
+using Hypocaust.Bench;
+
+return args switch
+{
+    ["p1", var reference, ..] => NetworkBenchmark.Run(reference, args.AsSpan(2)),
+    _ => Usage(),
+};
+
+static int Usage()
+{
+    Console.Error.WriteLine(
+        "usage: Hypocaust.Bench p1 REFERENCE-FOLDER [BUILT-C-PROGRAM...]   (bench/run does all of it)"
+    );
+    return 2;
+}

@@ -1,0 +1,12 @@
+namespace Hypocaust.Design.Checks;
+
+/// <summary>Checks what a design says against itself: names that lead somewhere, ports that fit, one definition for each thing.</summary>
+internal static class ReferenceCheck
+{
+    /// <summary>Reports every problem of a design that could be read.</summary>
+    public static void Report(
+        HeatingDesign design,
+        IReadOnlyCollection<string>? materials,
+        CheckReport report
+    ) { }
+}

@@ -1,0 +1,44 @@
+using Hypocaust.Answers;
+using Hypocaust.Design;
+
+namespace Hypocaust.Review.Rules;
+
+/// <summary>A closed circuit with a heater needs a safety relief valve.</summary>
+public sealed class ReliefValveMissing : ReviewRule
+{
+    /// <inheritdoc/>
+    public override string Id => "relief-valve-missing";
+
+    /// <inheritdoc/>
+    public override string Title => "There is no relief valve";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Danger;
+
+    /// <inheritdoc/>
+    public override string Why =>
+        "Water that is heated in a closed circuit grows; if its pressure cannot escape, a pipe or the heater bursts and scalds.";
+
+    /// <inheritdoc/>
+    public override string Source => "EN 12828:2012, 4.6.2 (from memory)";
+
+    /// <inheritdoc/>
+    public override string Page => "plant";
+
+    /// <inheritdoc/>
+    public override Needs Needs => Needs.Piping;
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(ReviewSubject subject)
+    {
+        var graph = subject.Graph!;
+        if (graph.ItemsOf<HeaterPart>().Any() && !graph.ItemsOf<ReliefPart>().Any())
+        {
+            yield return Find(
+                "$.plant.items",
+                "The plant has a heater but no relief valve.",
+                "Put a relief valve on a tee right at the heater's outlet, set below the weakest part, with a discharge pipe that ends where nobody can be scalded."
+            );
+        }
+    }
+}
