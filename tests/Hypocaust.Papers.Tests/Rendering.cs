@@ -1,5 +1,5 @@
 using Hypocaust.Papers.Drawing;
-using Hypocaust.Papers.Plant;
+using Hypocaust.Papers.Piping;
 using Hypocaust.Papers.Tests.Plants;
 using Hypocaust.Quantities;
 

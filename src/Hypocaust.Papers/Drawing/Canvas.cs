@@ -73,8 +73,14 @@ internal sealed class Canvas
                 style,
                 [
                     tip,
-                    new(tip.X - (dx * size * 1.8) - (dy * size), tip.Y - (dy * size * 1.8) + (dx * size)),
-                    new(tip.X - (dx * size * 1.8) + (dy * size), tip.Y - (dy * size * 1.8) - (dx * size)),
+                    new(
+                        tip.X - (dx * size * 1.8) - (dy * size),
+                        tip.Y - (dy * size * 1.8) + (dx * size)
+                    ),
+                    new(
+                        tip.X - (dx * size * 1.8) + (dy * size),
+                        tip.Y - (dy * size * 1.8) - (dx * size)
+                    ),
                 ],
                 Closed: true
             )

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
 using Hypocaust.Design;
-using Hypocaust.Papers.Plant;
+using Hypocaust.Papers.Piping;
 
 namespace Hypocaust.Papers.Tests.Plants;
 
@@ -13,11 +13,16 @@ internal static class SampleAnswers
     public static Answer None(HeatingDesign design) =>
         new(design.Name, null, null, null, new ReviewAnswer([], 0, []), []);
 
-    public static Answer Of(HeatingDesign design, double flowKgPerS = 0.19, double betweenM3PerS = 3e-5)
+    public static Answer Of(
+        HeatingDesign design,
+        double flowKgPerS = 0.19,
+        double betweenM3PerS = 3e-5
+    )
     {
-        var bare = PlantGraph.Of(design, None(design));
+        var bare = PipingGraph.Of(design, None(design));
         var pressure = 150000.0;
-        var items = bare.InOrder.Select(item =>
+        var items = bare
+            .InOrder.Select(item =>
             {
                 pressure -= 1500;
                 return new ItemAnswer(
@@ -27,7 +32,9 @@ internal static class SampleAnswers
                     item.Name.Contains("return", StringComparison.Ordinal) ? 30.8 : 38,
                     pressure,
                     item.IsTapped ? null : flowKgPerS,
-                    item.IsTapped ? null : item.Kind == SymbolKind.Circulator ? -18000 : 1500,
+                    item.IsTapped ? null
+                        : item.Kind == SymbolKind.Circulator ? -18000
+                        : 1500,
                     1
                 );
             })
@@ -40,11 +47,38 @@ internal static class SampleAnswers
                 new FluidAnswer("propylene glycol 30 %", -13, 35, Density, 3860, 0.0018),
                 Heater(bare),
                 Heater(bare) is { } heater ? [heater] : [],
-                [.. bare.InOrder.Where(item => item.Kind == SymbolKind.Circulator).Select(item => Pump(item.Name, flowKgPerS))],
-                [.. bare.InOrder.Where(item => item.Kind == SymbolKind.SpacedTees).Select(item => new TeesAnswer(item.Name, 1.9e-4, 1.6e-4, betweenM3PerS, 38, 38, 30.8))],
+                [
+                    .. bare
+                        .InOrder.Where(item => item.Kind == SymbolKind.Circulator)
+                        .Select(item => Pump(item.Name, flowKgPerS)),
+                ],
+                [
+                    .. bare
+                        .InOrder.Where(item => item.Kind == SymbolKind.SpacedTees)
+                        .Select(item => new TeesAnswer(
+                            item.Name,
+                            1.9e-4,
+                            1.6e-4,
+                            betweenM3PerS,
+                            38,
+                            38,
+                            30.8
+                        )),
+                ],
                 items,
                 [.. bare.Pieces.Select(piece => Pipe(piece, flowKgPerS))],
-                new FillAnswer(0.04, 0.012, 0.0009, 40, 120000, 145000, 0.008, 0.012, 100000, 200000),
+                new FillAnswer(
+                    0.04,
+                    0.012,
+                    0.0009,
+                    40,
+                    120000,
+                    145000,
+                    0.008,
+                    0.012,
+                    100000,
+                    200000
+                ),
                 120,
                 new ConvergenceAnswer(true, 1e-10, 1e-12, 1e-11, 4, 20, "Converged."),
                 []
@@ -54,13 +88,37 @@ internal static class SampleAnswers
         );
     }
 
-    private static HeaterAnswer? Heater(PlantGraph bare) =>
+    private static HeaterAnswer? Heater(PipingGraph bare) =>
         bare.InOrder.FirstOrDefault(item => item.Kind == SymbolKind.Heater) is { } heater
-            ? new(heater.Name, HeaterState.HoldsSetPoint, 4600, 9000, 38, 31, 38, 0.19, 1.9e-4, 1e-4)
+            ? new(
+                heater.Name,
+                HeaterState.HoldsSetPoint,
+                4600,
+                9000,
+                38,
+                31,
+                38,
+                0.19,
+                1.9e-4,
+                1e-4
+            )
             : null;
 
     private static CirculatorAnswer Pump(string name, double flowKgPerS) =>
-        new(name, 2, 3, true, flowKgPerS / Density, 1.8, 18000, 140000, 35, 5.5e-4, false, [4, -0.3, -1.2]);
+        new(
+            name,
+            2,
+            3,
+            true,
+            flowKgPerS / Density,
+            1.8,
+            18000,
+            140000,
+            35,
+            5.5e-4,
+            false,
+            [4, -0.3, -1.2]
+        );
 
     private static PipeAnswer Pipe(Piece piece, double flowKgPerS)
     {
@@ -89,22 +147,75 @@ internal static class SampleAnswers
 
     private static FloorAnswer Floor(HeatingDesign design, double flowKgPerS) =>
         new(
-            5200, 4500, 400, 38, 30.8, 37, true,
+            5200,
+            4500,
+            400,
+            38,
+            30.8,
+            37,
+            true,
             [new("studio", 18, 55, 5200, 4500, 37)],
-            [.. (design.Floor?.Loops ?? []).Select((loop, i) => new LoopAnswer(
-                loop.Name, loop.Zone, 18, loop.Area.Si, loop.Spacing.Si, 82.4 - (6 * i), 4.2, 9.5, 100, 29, "within 3 %",
-                new LoopRunning(flowKgPerS / 5, flowKgPerS / 5 / Density, 0.28, 3400, 11200, 38, 30.4 + (0.4 * i), 968 - (30 * i), 80, 82, 26.1, 28.3)))]
+            [
+                .. (design.Floor?.Loops ?? []).Select(
+                    (loop, i) =>
+                        new LoopAnswer(
+                            loop.Name,
+                            loop.Zone,
+                            18,
+                            loop.Area.Si,
+                            loop.Spacing.Si,
+                            82.4 - (6 * i),
+                            4.2,
+                            9.5,
+                            100,
+                            29,
+                            "within 3 %",
+                            new LoopRunning(
+                                flowKgPerS / 5,
+                                flowKgPerS / 5 / Density,
+                                0.28,
+                                3400,
+                                0,
+                                4.2,
+                                11200,
+                                38,
+                                30.4 + (0.4 * i),
+                                968 - (30 * i),
+                                80,
+                                82,
+                                26.1,
+                                28.3
+                            )
+                        )
+                ),
+            ]
         );
 
     private static SpaceAnswer Space() =>
         new(
-            -16, 6100, 5200, 1200,
+            -16,
+            6100,
+            5200,
+            1200,
             [
-                new("studio", 18, 60, 180, 0.5, 6100, 5200, 1040,
-                [
-                    Element("north wall", "wall", 1250), Element("south wall", "wall", 800), Element("roof", "roof", 1180),
-                    Element("windows", "window", 760), Element("barn door", "door", 170), Element("ground", "ground", 900),
-                ]),
+                new(
+                    "studio",
+                    18,
+                    60,
+                    180,
+                    0.5,
+                    6100,
+                    5200,
+                    1040,
+                    [
+                        Element("north wall", "wall", 1250),
+                        Element("south wall", "wall", 800),
+                        Element("roof", "roof", 1180),
+                        Element("windows", "window", 760),
+                        Element("barn door", "door", 170),
+                        Element("ground", "ground", 900),
+                    ]
+                ),
             ]
         );
 

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Circuits stacked from top to bottom for a phone: supply down the left side, return up the right.</summary>
 internal sealed class NarrowLayout(
-    PlantGraph graph,
+    PipingGraph graph,
     PlantCanvas canvas,
     ItemWords words,
     UnitSystem units
@@ -152,13 +152,7 @@ internal sealed class NarrowLayout(
         return end;
     }
 
-    private double Parallel(
-        ParallelElement parallel,
-        Pen pen,
-        double y,
-        double left,
-        double right
-    )
+    private double Parallel(ParallelElement parallel, Pen pen, double y, double left, double right)
     {
         pen.Arrive(new(left, y));
         Tee(parallel.Split, new(left, y));
@@ -171,14 +165,7 @@ internal sealed class NarrowLayout(
             branch.MoveTo(new(left, last ? y : level));
             branch.Corner(new(left, level));
             branch.Corner(new(left + 18, level));
-            var end = Draw(
-                parallel.Branches[i],
-                branch,
-                level + 4,
-                left + 18,
-                right - 18,
-                0
-            );
+            var end = Draw(parallel.Branches[i], branch, level + 4, left + 18, right - 18, 0);
             branch.Corner(new(right - 18, level));
             branch.Corner(new(right, level));
             branch.Arrive(new(right, last ? y : level));

@@ -1,7 +1,7 @@
 using Hypocaust.Answers;
 using Hypocaust.Design;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Which symbol stands for an item.</summary>
 internal enum SymbolKind
@@ -53,7 +53,9 @@ internal sealed record DrawnItem(
             InlinePart inline => (SymbolKind)((int)SymbolKind.ShutOff + (int)inline.Function),
             ReliefPart => SymbolKind.Relief,
             VesselPart => SymbolKind.Vessel,
-            TappingPart tapping => (SymbolKind)((int)SymbolKind.Thermometer + (int)tapping.Function),
+            TappingPart tapping => (SymbolKind)(
+                (int)SymbolKind.Thermometer + (int)tapping.Function
+            ),
             TeePart => SymbolKind.Tee,
             CloselySpacedTeesPart => SymbolKind.SpacedTees,
             ManifoldPart => SymbolKind.Manifold,

@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>What both ways of laying out circuits share.</summary>
 internal abstract class CircuitLayout(
-    PlantGraph graph,
+    PipingGraph graph,
     PlantCanvas canvas,
     ItemWords words,
     UnitSystem units,
@@ -48,8 +48,7 @@ internal abstract class CircuitLayout(
         }
 
         var items = way.Where(element => element is ItemElement).ToList();
-        var half =
-            items.Count == 0 ? 0 : way.IndexOf(items[(items.Count - 1) / 2]) + 1;
+        var half = items.Count == 0 ? 0 : way.IndexOf(items[(items.Count - 1) / 2]) + 1;
         return (way[..half], [], way[half..]);
     }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>The layers of a plant drawing: pipes below, symbols and words above.</summary>
 internal sealed class PlantCanvas(TemperatureScale scale)

@@ -4,31 +4,35 @@ using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>What the drawing says of items, in the reader's units.</summary>
-internal sealed class ItemWords(PlantGraph graph, UnitSystem units)
+internal sealed class ItemWords(PipingGraph graph, UnitSystem units)
 {
     /// <summary>Figures at the symbol, the most important first.</summary>
     public ImmutableArray<string> Figures(DrawnItem item) =>
-        [.. item.Kind switch
-        {
-            SymbolKind.Circulator => Pump(item),
-            SymbolKind.Thermometer => One(
-                item.Answer?.TemperatureC is { } t ? Shown.Temperature.Format(t, units)
-                : graph.Answer is null ? null
-                : "no flow"
-            ),
-            SymbolKind.Gauge => One(Pressure(item.Answer?.PressurePa)),
-            SymbolKind.Relief => One(Pressure((item.Part as ReliefPart)?.Opens.Si)),
-            SymbolKind.Vessel => One(
-                item.Part is VesselPart vessel ? Shown.Volume.Format(vessel.Size.Si, units) : null
-            ),
-            SymbolKind.Heater => Heater(item),
-            SymbolKind.ShutOff or SymbolKind.Purge => One(item.Item.Shut ? "shut" : null),
-            SymbolKind.FlowMeter => One(Flow(item.Answer?.FlowKgPerS)),
-            _ => [],
-        }];
+        [
+            .. item.Kind switch
+            {
+                SymbolKind.Circulator => Pump(item),
+                SymbolKind.Thermometer => One(
+                    item.Answer?.TemperatureC is { } t ? Shown.Temperature.Format(t, units)
+                    : graph.Answer is null ? null
+                    : "no flow"
+                ),
+                SymbolKind.Gauge => One(Pressure(item.Answer?.PressurePa)),
+                SymbolKind.Relief => One(Pressure((item.Part as ReliefPart)?.Opens.Si)),
+                SymbolKind.Vessel => One(
+                    item.Part is VesselPart vessel
+                        ? Shown.Volume.Format(vessel.Size.Si, units)
+                        : null
+                ),
+                SymbolKind.Heater => Heater(item),
+                SymbolKind.ShutOff or SymbolKind.Purge => One(item.Item.Shut ? "shut" : null),
+                SymbolKind.FlowMeter => One(Flow(item.Answer?.FlowKgPerS)),
+                _ => [],
+            },
+        ];
 
     /// <summary>The name as written at the symbol.</summary>
     public static string Name(DrawnItem item) =>
@@ -64,7 +68,9 @@ internal sealed class ItemWords(PlantGraph graph, UnitSystem units)
             }
         }
 
-        parts.Add("height " + Shown.Length.Format(item.Answer?.HeightM ?? item.Item.Height.Si, units));
+        parts.Add(
+            "height " + Shown.Length.Format(item.Answer?.HeightM ?? item.Item.Height.Si, units)
+        );
         return string.Join(", ", parts.Distinct(StringComparer.Ordinal));
     }
 
@@ -87,7 +93,8 @@ internal sealed class ItemWords(PlantGraph graph, UnitSystem units)
 
     private static IEnumerable<string> One(string? words) => words is null ? [] : [words];
 
-    private string? Pressure(double? pa) => pa is { } value ? Shown.Gauge.Format(value, units) : null;
+    private string? Pressure(double? pa) =>
+        pa is { } value ? Shown.Gauge.Format(value, units) : null;
 
     private IEnumerable<string> Pump(DrawnItem item)
     {

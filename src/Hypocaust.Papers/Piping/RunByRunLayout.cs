@@ -1,10 +1,10 @@
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>The plant run by run, for piping that is not made of circuits from a heater and back: parts with several ports stand above, each run is a line with the names of its ends.</summary>
 internal sealed class RunByRunLayout(
-    PlantGraph graph,
+    PipingGraph graph,
     PlantCanvas canvas,
     ItemWords words,
     ManifoldDrawing manifolds,
@@ -20,9 +20,7 @@ internal sealed class RunByRunLayout(
         var piped = graph
             .Pieces.SelectMany(piece => (string[])[piece.FromItem, piece.ToItem])
             .ToHashSet(StringComparer.Ordinal);
-        foreach (
-            var item in graph.InOrder.Where(item => piped.Contains(item.Name) && IsEnd(item))
-        )
+        foreach (var item in graph.InOrder.Where(item => piped.Contains(item.Name) && IsEnd(item)))
         {
             drawn.Add(item.Name);
             bottom = item.Kind == SymbolKind.Manifold ? Manifold(item) : Part(item);
@@ -86,7 +84,12 @@ internal sealed class RunByRunLayout(
     private void Run(List<Piece> chain)
     {
         var start = bottom + 34;
-        canvas.Over.Text(Face.Soft, 20, start, "from " + Ending(chain[0].FromItem, chain[0].FromPort, width - 60));
+        canvas.Over.Text(
+            Face.Soft,
+            20,
+            start,
+            "from " + Ending(chain[0].FromItem, chain[0].FromPort, width - 60)
+        );
         var pen = new Pen(canvas, chain.GetHashCode());
         var x = 26.0;
         var placer = new LinePlacer(canvas, words, Math.Min(200, width - 150));
@@ -108,7 +111,12 @@ internal sealed class RunByRunLayout(
 
         pen.Arrive(new(x, y + 24));
         canvas.Pipes.Arrow(new(x, y + 28), 0, 1, 5);
-        canvas.Over.Text(Face.Soft, 20, y + 46, "to " + Ending(chain[^1].ToItem, chain[^1].ToPort, width - 60));
+        canvas.Over.Text(
+            Face.Soft,
+            20,
+            y + 46,
+            "to " + Ending(chain[^1].ToItem, chain[^1].ToPort, width - 60)
+        );
         bottom = y + 50;
     }
 

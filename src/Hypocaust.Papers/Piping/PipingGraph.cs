@@ -1,16 +1,17 @@
 using Hypocaust.Answers;
 using Hypocaust.Design;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>The plant as items and pipes from port to port, read with patience: what does not fit is left out, not refused.</summary>
-internal sealed class PlantGraph
+internal sealed class PipingGraph
 {
     private readonly Dictionary<string, DrawnItem> items = new(StringComparer.Ordinal);
 
-    private PlantGraph(HeatingDesign design, Answer answer)
+    private PipingGraph(HeatingDesign design, Answer answer)
     {
         Design = design;
+        var parts = new PartLookup(design);
         Answer = answer.Plant;
         Floor = answer.Floor;
         var answered = (Answer?.Items ?? [])
@@ -19,7 +20,7 @@ internal sealed class PlantGraph
         foreach (var (name, item) in design.Plant?.Items ?? Named<PlantItem>.Empty)
         {
             var found = answered.GetValueOrDefault(name);
-            var part = Shelf.Find(design, item.Part);
+            var part = parts.Find(item.Part);
             items.Add(name, new(name, DrawnItem.KindOf(part, found?.Kind), item, part, found));
         }
 
@@ -48,11 +49,13 @@ internal sealed class PlantGraph
     public List<Piece> Pieces { get; } = [];
 
     /// <summary>Reads a plant.</summary>
-    public static PlantGraph Of(HeatingDesign design, Answer answer) => new(design, answer);
+    public static PipingGraph Of(HeatingDesign design, Answer answer) => new(design, answer);
 
     private void Read(PipeRun run)
     {
-        var steps = run.Run.Where(step => step.Item is { } name && items.ContainsKey(name)).ToList();
+        var steps = run
+            .Run.Where(step => step.Item is { } name && items.ContainsKey(name))
+            .ToList();
         (string Item, string Port)? last = null;
         for (var i = 0; i < steps.Count; i++)
         {
@@ -101,10 +104,8 @@ internal sealed class PlantGraph
     {
         foreach (var pipe in Answer?.Pipes ?? [])
         {
-            var same =
-                Fits(pipe.From, fromItem, fromPort) && Fits(pipe.To, toItem, toPort);
-            var reversed =
-                Fits(pipe.To, fromItem, fromPort) && Fits(pipe.From, toItem, toPort);
+            var same = Fits(pipe.From, fromItem, fromPort) && Fits(pipe.To, toItem, toPort);
+            var reversed = Fits(pipe.To, fromItem, fromPort) && Fits(pipe.From, toItem, toPort);
             if (same || reversed)
             {
                 var flow = same ? pipe.FlowKgPerS : -pipe.FlowKgPerS;
@@ -122,8 +123,7 @@ internal sealed class PlantGraph
     {
         var (from, to) = (items[fromItem], items[toItem]);
         var flow =
-            from.Answer?.FlowKgPerS is { } out1 && from.IsInline
-                ? (fromPort == "in" ? -out1 : out1)
+            from.Answer?.FlowKgPerS is { } out1 && from.IsInline ? (fromPort == "in" ? -out1 : out1)
             : to.Answer?.FlowKgPerS is { } in1 && to.IsInline ? (toPort == "out" ? -in1 : in1)
             : Pieces.LastOrDefault(piece => piece.ToItem == fromItem)?.FlowKgPerS;
         var temperature =

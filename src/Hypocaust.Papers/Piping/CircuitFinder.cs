@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Finds the circuits of a plant by series and parallel reduction of its port graph.</summary>
 /// <remarks>
@@ -10,7 +10,7 @@ namespace Hypocaust.Papers.Plant;
 /// </remarks>
 internal sealed class CircuitFinder
 {
-    private readonly PlantGraph graph;
+    private readonly PipingGraph graph;
     private readonly List<Edge> edges = [];
     private readonly Dictionary<string, List<ImmutableArray<Element>>> stubs = new(
         StringComparer.Ordinal
@@ -19,7 +19,7 @@ internal sealed class CircuitFinder
 
     private bool branchedStub;
 
-    private CircuitFinder(PlantGraph graph) => this.graph = graph;
+    private CircuitFinder(PipingGraph graph) => this.graph = graph;
 
     private sealed record Edge(string From, string To, ImmutableArray<Element> Way)
     {
@@ -27,7 +27,7 @@ internal sealed class CircuitFinder
     }
 
     /// <summary>The circuit of the first heater with everything piped, or null where the plant is not made of such circuits.</summary>
-    public static HeaterCircuit? Find(PlantGraph graph)
+    public static HeaterCircuit? Find(PipingGraph graph)
     {
         var heater = graph.InOrder.FirstOrDefault(item => item.Kind == SymbolKind.Heater);
         return heater is null ? null : new CircuitFinder(graph).Find(heater);
@@ -158,11 +158,7 @@ internal sealed class CircuitFinder
             edges.Remove(a);
             edges.Remove(b);
             edges.Add(
-                new(
-                    into.From,
-                    onward.To,
-                    [.. into.Way, .. ElementsOf(vertex), .. onward.Way]
-                )
+                new(into.From, onward.To, [.. into.Way, .. ElementsOf(vertex), .. onward.Way])
             );
             return true;
         }
@@ -192,9 +188,7 @@ internal sealed class CircuitFinder
                 )
                 .ToImmutableArray();
             edges.RemoveAll(same.Contains);
-            edges.Add(
-                new(first.From, first.To, [new ParallelElement(null, null, branches)])
-            );
+            edges.Add(new(first.From, first.To, [new ParallelElement(null, null, branches)]));
             return true;
         }
 

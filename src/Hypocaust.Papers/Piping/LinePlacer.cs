@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Places items along a straight pipe as close as their words allow.</summary>
 internal sealed class LinePlacer(PlantCanvas canvas, ItemWords words, double nameWidth)
@@ -38,7 +38,10 @@ internal sealed class LinePlacer(PlantCanvas canvas, ItemWords words, double nam
             canvas.Over.Adopt(glyph);
             places[item] = way.From(start, along);
             cursor = along + half + 6;
-            reach = Math.Max(reach, Math.Max(cursor, glyph.Claims.Max(one => Reach(one, start, way))));
+            reach = Math.Max(
+                reach,
+                Math.Max(cursor, glyph.Claims.Max(one => Reach(one, start, way)))
+            );
         }
 
         return reach;

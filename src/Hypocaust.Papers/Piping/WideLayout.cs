@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Circuits as rectangles from left to right: supply above, return below, loads on the right side.</summary>
 internal sealed class WideLayout(
-    PlantGraph graph,
+    PipingGraph graph,
     PlantCanvas canvas,
     ItemWords words,
     UnitSystem units
@@ -64,14 +64,15 @@ internal sealed class WideLayout(
         var back = after.OfType<ItemElement>().Reverse().ToList();
         var side = Math.Max(
             lineStart.X + reach,
-            returnX + new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86).Place(
-                back,
-                default,
-                Way.Right,
-                Way.Left,
-                Way.Up,
-                Way.Down
-            )
+            returnX
+                + new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86).Place(
+                    back,
+                    default,
+                    Way.Right,
+                    Way.Left,
+                    Way.Up,
+                    Way.Down
+                )
         );
         side = Math.Max(side + 18, start.X + 60);
         Canvas.Keep.Add(new(side - 5, start.Y - 4, side + 5, start.Y + 60));
@@ -98,10 +99,9 @@ internal sealed class WideLayout(
             .Select(one => one.Room.Bottom)
             .DefaultIfEmpty(y)
             .Max();
-        var bottom =
-            loads is [ManifoldElement]
-                ? Math.Max(y, back.Count > 0 ? clear + 74 : y)
-                : Math.Max(y + 44, Math.Max(start.Y + height, clear + (back.Count > 0 ? 70 : 30)));
+        var bottom = loads is [ManifoldElement]
+            ? Math.Max(y, back.Count > 0 ? clear + 74 : y)
+            : Math.Max(y + 44, Math.Max(start.Y + height, clear + (back.Count > 0 ? 70 : 30)));
         placer.Place(back, new(returnX, bottom), Way.Right, Way.Left, Way.Down, Way.Up);
         pen.Corner(new(pen.At.X, bottom));
         Follow(pen, after, placer);

@@ -1,6 +1,6 @@
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Labels pipes in which the water stands still.</summary>
 internal static class NoFlow
@@ -24,18 +24,17 @@ internal static class NoFlow
     {
         var (x, y) = ((from.X + to.X) / 2, (from.Y + to.Y) / 2);
         var level = from.Y == to.Y;
-        Label[] places =
-            level
-                ?
-                [
-                    new(Face.Soft, new(x, y - 8), "no flow", Anchor.Middle),
-                    new(Face.Soft, new(x, y + 17), "no flow", Anchor.Middle),
-                ]
-                :
-                [
-                    new(Face.Soft, new(x - 8, y + 4), "no flow", Anchor.End),
-                    new(Face.Soft, new(x + 8, y + 4), "no flow"),
-                ];
+        Label[] places = level
+            ?
+            [
+                new(Face.Soft, new(x, y - 8), "no flow", Anchor.Middle),
+                new(Face.Soft, new(x, y + 17), "no flow", Anchor.Middle),
+            ]
+            :
+            [
+                new(Face.Soft, new(x - 8, y + 4), "no flow", Anchor.End),
+                new(Face.Soft, new(x + 8, y + 4), "no flow"),
+            ];
         foreach (var place in places)
         {
             if (canvas.IsFree(place.Bounds.Grown(2)))

@@ -3,7 +3,7 @@ using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>The piping as a schematic with what flows where.</summary>
 public static class PlantSchematic
@@ -24,7 +24,7 @@ public static class PlantSchematic
         string? date = null
     )
     {
-        var graph = PlantGraph.Of(design, answer);
+        var graph = PipingGraph.Of(design, answer);
         var scale = TemperatureScale.Around(Temperatures(answer));
         var canvas = new PlantCanvas(scale);
         var words = new ItemWords(graph, units);
@@ -50,7 +50,7 @@ public static class PlantSchematic
             .OfType<double>();
 
     private static PlantCanvas Layout(
-        PlantGraph graph,
+        PipingGraph graph,
         ItemWords words,
         UnitSystem units,
         SheetShape shape,
@@ -105,7 +105,12 @@ public static class PlantSchematic
         var bottom = Legend(sheet, canvas.Scale, answer, units, legend);
         var remark = string.Join(
             " · ",
-            new[] { "no scale", units == UnitSystem.Us ? "US units" : "SI units", date }.OfType<string>()
+            new[]
+            {
+                "no scale",
+                units == UnitSystem.Us ? "US units" : "SI units",
+                date,
+            }.OfType<string>()
         );
         var nameWidth = wide ? 340 : NarrowLayout.Width - (2 * Margin) - 24;
         bottom = wide ? bottom : bottom + 60;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Something that the water meets on its way round a circuit.</summary>
 internal abstract record Element

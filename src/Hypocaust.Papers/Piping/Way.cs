@@ -1,6 +1,6 @@
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>One of the four directions of a sheet.</summary>
 internal readonly record struct Way(int Dx, int Dy)

@@ -1,6 +1,6 @@
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>A symbol with its words, as one group of the drawing.</summary>
 internal static class Glyph

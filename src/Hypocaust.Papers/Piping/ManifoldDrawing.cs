@@ -3,11 +3,11 @@ using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Draws a manifold: supply bar, return bar beside it, a loop a row.</summary>
 internal sealed class ManifoldDrawing(
-    PlantGraph graph,
+    PipingGraph graph,
     PlantCanvas canvas,
     ItemWords words,
     UnitSystem units
@@ -55,16 +55,19 @@ internal sealed class ManifoldDrawing(
         return last;
     }
 
-    /// <summary>Loops on a manifold; of the only manifold, also those that name none.</summary>
+    /// <summary>Loops that hang on a manifold.</summary>
     private static List<LoopDesign> LoopsOf(HeatingDesign design, string manifold)
     {
         var loops = design.Floor?.Loops ?? default;
-        var only =
-            design.Plant!.Items.Count(pair => Shelf.Find(design, pair.Value.Part) is ManifoldPart)
-            <= 1;
+        var parts = new PartLookup(design);
         return loops.IsDefault
             ? []
-            : [.. loops.Where(loop => loop.Manifold == manifold || (only && loop.Manifold is null))];
+            :
+            [
+                .. loops.Where(loop =>
+                    LoopManifold.Of(loop, design.Plant!, parts.Find) == manifold
+                ),
+            ];
     }
 
     private void Loop(Canvas canvas, LoopDesign loop, double x, double y, double textWidth)
@@ -127,9 +130,7 @@ internal sealed class ManifoldDrawing(
         if (flowing && temperatureC is { } t)
         {
             inner.Line("case fine" + role, points);
-            inner.Add(
-                new Stroke("water fine" + role, [.. points], Colour: canvas.Scale.Colour(t))
-            );
+            inner.Add(new Stroke("water fine" + role, [.. points], Colour: canvas.Scale.Colour(t)));
         }
         else
         {

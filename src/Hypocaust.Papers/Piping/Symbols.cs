@@ -1,6 +1,6 @@
 using Hypocaust.Papers.Drawing;
 
-namespace Hypocaust.Papers.Plant;
+namespace Hypocaust.Papers.Piping;
 
 /// <summary>Symbols of the parts, drawn by us after the manner of ISO 14617.</summary>
 internal static class Symbols
@@ -14,9 +14,7 @@ internal static class Symbols
     /// <returns>The room of the symbol.</returns>
     public static Bounds Draw(Canvas canvas, DrawnItem item, Point at, Way flow, Way side)
     {
-        var room = item.IsTapped
-            ? Tapped(canvas, item, at, side)
-            : Inline(canvas, item, at, flow);
+        var room = item.IsTapped ? Tapped(canvas, item, at, side) : Inline(canvas, item, at, flow);
         canvas.Claim(item.Name, room);
         return room;
     }
@@ -31,7 +29,14 @@ internal static class Symbols
                 Shape(c, "thin", P(-10, -13.5), P(17, 0), P(-10, 13.5));
                 return Bounds.Around(at.X, at.Y, 36, 36);
             case SymbolKind.ShutOff or SymbolKind.Purge:
-                Shape(c, item.Item.Shut ? "body solid" : "body", P(-15, -9), P(15, 9), P(15, -9), P(-15, 9));
+                Shape(
+                    c,
+                    item.Item.Shut ? "body solid" : "body",
+                    P(-15, -9),
+                    P(15, 9),
+                    P(15, -9),
+                    P(-15, 9)
+                );
                 if (item.Kind == SymbolKind.Purge)
                 {
                     c.Line("thin", at, P(0, 13));
