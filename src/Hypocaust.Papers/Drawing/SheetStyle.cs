@@ -44,4 +44,30 @@ public static class SheetStyle
         @media(prefers-reduced-motion:reduce){.sheet .flow{animation:none}}
         @media print{.sheet .flow{animation:none}}
         """;
+
+    /// <summary>The rules for a file of its own: light ground, every colour and font written out, for viewers that know no custom properties.</summary>
+    internal static string StandAloneCss { get; } = WriteOut(Css);
+
+    private static string WriteOut(string css)
+    {
+        (string Variable, string Value)[] values =
+        [
+            ("var(--i)", "#23272b"),
+            ("var(--s)", "#5b5f5e"),
+            ("var(--h)", "#cfc6b3"),
+            ("var(--g)", "#fdfaf3"),
+            ("var(--c)", "#96491f"),
+            ("var(--focus,#1d4e89)", "#1d4e89"),
+            ("var(--mono,\"Liberation Mono\",ui-monospace,monospace)", "\"Liberation Mono\",monospace"),
+            ("var(--sans,\"Liberation Sans\",system-ui,sans-serif)", "\"Liberation Sans\",sans-serif"),
+            ("var(--serif,\"Liberation Serif\",Georgia,serif)", "\"Liberation Serif\",serif"),
+        ];
+        var rules = css.ReplaceLineEndings("\n")
+            .Split('\n')
+            .Where(line => !line.Contains("{--i:", StringComparison.Ordinal));
+        return values.Aggregate(
+            string.Join('\n', rules),
+            (text, one) => text.Replace(one.Variable, one.Value, StringComparison.Ordinal)
+        );
+    }
 }

@@ -29,7 +29,7 @@ internal static class SvgWriter
         text.Append("<desc>").Append(Escape(sheet.Description)).Append("</desc>\n");
         if (form == SvgForm.StandAlone)
         {
-            text.Append("<style>\n").Append(SheetStyle.Css.ReplaceLineEndings("\n"));
+            text.Append("<style>\n").Append(SheetStyle.StandAloneCss);
             text.Append("\n</style>\n");
         }
 

@@ -22,7 +22,7 @@ internal sealed class WideLayout(
         var top = new Point(0, 0);
         var pen = NewPen();
         Heater(circuit.Heater, new(0, 130), Way.Left);
-        Canvas.Keep.Add(new(-6, -6, 6, 300));
+        Canvas.Keep.Add(new(-6, -6, 6, 9000));
         pen.MoveTo(new(0, 98));
         pen.Corner(top);
         var bottom = Draw(circuit.Way, pen, top, 0, 260, 430);
