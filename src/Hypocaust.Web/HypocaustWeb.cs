@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Hypocaust.Design;
+using Hypocaust.Papers.Drawing;
 using Hypocaust.Problems;
 using Hypocaust.Web.Server;
 using Hypocaust.Web.Session;
@@ -98,6 +99,7 @@ public static class HypocaustWeb
         app.MapStaticAssets();
         app.MapGet("/", () => Results.Redirect(Questions.Space.Address));
         app.MapGet("/design/download", Download);
+        app.MapGet("/sheet.css", () => Results.Text(SheetStyle.Css, "text/css", Encoding.UTF8));
         app.MapRazorComponents<App>()
             // the header of OwnPagesOnly says it for every answer, not for pages alone
             .AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);

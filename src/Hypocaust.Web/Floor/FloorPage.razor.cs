@@ -18,7 +18,7 @@ public partial class FloorPage
     private static readonly ImmutableArray<Column<FloorZoneAnswer>> ZoneColumns =
     [
         Column<FloorZoneAnswer>.Words("zone", zone => zone.Name),
-        Column<FloorZoneAnswer>.Number("room", "indoorC", zone => zone.IndoorC, Shown.Temperature),
+        Column<FloorZoneAnswer>.Given("room", zone => zone.IndoorC, Shown.Temperature),
         Column<FloorZoneAnswer>.Number("with tube", "heatedAreaM2", zone => zone.HeatedAreaM2, Shown.Area),
         Column<FloorZoneAnswer>.Number("needs", "neededW", zone => zone.NeededW, Shown.SmallHeat),
         Column<FloorZoneAnswer>.Number("gets", "outputW", zone => zone.OutputW, Shown.SmallHeat),
@@ -29,8 +29,8 @@ public partial class FloorPage
     [
         Column<LoopAnswer>.Words("loop", loop => loop.Name),
         Column<LoopAnswer>.Words("zone", loop => loop.Zone),
-        Column<LoopAnswer>.Number("area", "areaM2", loop => loop.AreaM2, Shown.Area),
-        Column<LoopAnswer>.Number("spacing", "spacingM", loop => loop.SpacingM, Shown.Small),
+        Column<LoopAnswer>.Given("area", loop => loop.AreaM2, Shown.Area),
+        Column<LoopAnswer>.Given("spacing", loop => loop.SpacingM, Shown.Small),
         Column<LoopAnswer>.Number("length", "lengthM", loop => loop.LengthM, Shown.Length),
         Column<LoopAnswer>.Number("K_H", "transmissionWPerM2K", loop => loop.TransmissionWPerM2K, Shown.Transmittance),
         Column<LoopAnswer>.Number("surface limit", "surfaceLimitC", loop => loop.SurfaceLimitC, Shown.Temperature),

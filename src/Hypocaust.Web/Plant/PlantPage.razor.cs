@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
+using Hypocaust.Papers.Drawing;
+using Hypocaust.Papers.Piping;
 using Hypocaust.Quantities;
 using Hypocaust.Verdicts;
 using Hypocaust.Web.Figures;
@@ -25,7 +27,7 @@ public partial class PlantPage
     [
         Column<ItemAnswer>.Words("part", item => item.Id),
         Column<ItemAnswer>.Words("what", item => item.Kind),
-        Column<ItemAnswer>.Number("height", "heightM", item => item.HeightM, Shown.Length),
+        Column<ItemAnswer>.Given("height", item => item.HeightM, Shown.Length),
         Column<ItemAnswer>.Number("drop", "dropPa", item => item.DropPa, Shown.Drop),
         Column<ItemAnswer>.Number("pressure", "pressurePa", item => item.PressurePa, Shown.Gauge),
         Column<ItemAnswer>.Number("temperature", "temperatureC", item => item.TemperatureC, Shown.Temperature),
@@ -36,11 +38,11 @@ public partial class PlantPage
         Column<HeaterAnswer>.Words("heater", heater => heater.Item),
         Column<HeaterAnswer>.Words("state", heater => PlantWords.Of(heater.State)),
         Column<HeaterAnswer>.Number("gives", "deliveredW", heater => heater.DeliveredW, Shown.SmallHeat),
-        Column<HeaterAnswer>.Number("can give", "capacityW", heater => heater.CapacityW, Shown.SmallHeat),
+        Column<HeaterAnswer>.Given("can give", heater => heater.CapacityW, Shown.SmallHeat),
         Column<HeaterAnswer>.Number("in", "inC", heater => heater.InC, Shown.Temperature),
         Column<HeaterAnswer>.Number("out", "outC", heater => heater.OutC, Shown.Temperature),
         Column<HeaterAnswer>.Number("flow", "flowM3PerS", heater => heater.FlowM3PerS, Shown.Flow),
-        Column<HeaterAnswer>.Number("least flow", "minimumFlowM3PerS", heater => heater.MinimumFlowM3PerS, Shown.Flow),
+        Column<HeaterAnswer>.Given("least flow", heater => heater.MinimumFlowM3PerS, Shown.Flow),
     ];
 
     private static readonly ImmutableArray<Column<CirculatorAnswer>> CirculatorColumns =
@@ -65,8 +67,8 @@ public partial class PlantPage
     private static readonly ImmutableArray<Column<PipeAnswer>> PipeColumns =
     [
         Column<PipeAnswer>.Words("from, to", pipe => $"{pipe.From}, {pipe.To}"),
-        Column<PipeAnswer>.Number("length", "lengthM", pipe => pipe.LengthM, Shown.Length),
-        Column<PipeAnswer>.Number("inner", "innerM", pipe => pipe.InnerM, Shown.Small),
+        Column<PipeAnswer>.Given("length", pipe => pipe.LengthM, Shown.Length),
+        Column<PipeAnswer>.Given("inner", pipe => pipe.InnerM, Shown.Small),
         Column<PipeAnswer>.Number("flow", "flowM3PerS", pipe => pipe.FlowM3PerS, Shown.Flow),
         Column<PipeAnswer>.Number("speed", "velocityMPerS", pipe => pipe.VelocityMPerS, Shown.Velocity),
         Column<PipeAnswer>.Number("drop", "dropPa", pipe => pipe.DropPa, Shown.Drop),
@@ -78,6 +80,9 @@ public partial class PlantPage
     private Moment Moment { get; set; } = null!;
 
     private Verdict Verdict => VerdictBook.Plant(Moment.Answer, Moment.Units);
+
+    private static Sheet Draw(Moment moment, SheetShape shape) =>
+        PlantSchematic.Draw(moment.Design, moment.Answer, moment.Units, shape);
 
     private static IEnumerable<(ItemAnswer Item, int Index)> Readings(PlantAnswer plant) =>
         plant

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Hypocaust.Answers;
 using Hypocaust.Verdicts;
 using Hypocaust.Web.Session;
@@ -26,9 +25,4 @@ public partial class ReviewPage
                 )
             )
             .Where(group => !group.Item2.IsEmpty);
-
-    private string Asked =>
-        Moment.Answer.Review.RulesAsked is var asked && asked == 1
-            ? "One rule was asked."
-            : string.Create(CultureInfo.InvariantCulture, $"{asked} rules were asked.");
 }
