@@ -14,6 +14,7 @@ public sealed class NetworkSolver
 {
     private const double LeastHeadScalePa = 1;
     private const double LeastFlowScaleKgPerS = 1e-6;
+    private const double NegligibleFlow = 1e-12;
     private const double OvershootAllowed = 0.5;
     private const int DampingTrials = 30;
 
@@ -239,7 +240,8 @@ public sealed class NetworkSolver
 
             var tolerance =
                 10 * options.Tolerance * Math.Max(LeastHeadScalePa, measures.LargestDifference);
-            if (checkValves.AllRight(round, conditions.Closed, tolerance))
+            var negligible = NegligibleFlow * Math.Max(LeastFlowScaleKgPerS, measures.LargestFlow);
+            if (checkValves.AllRight(round, conditions.Closed, tolerance, negligible))
             {
                 return SolveStatus.Converged;
             }
