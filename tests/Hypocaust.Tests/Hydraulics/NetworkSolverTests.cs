@@ -259,6 +259,34 @@ public sealed class NetworkSolverTests
         network.Nodes.Select(node => node.Id).ShouldContain(solution.WorstNode!);
     }
 
+    [Theory]
+    [InlineData(1e-90)]
+    [InlineData(1e-30)]
+    [InlineData(1e-9)]
+    [InlineData(1e9)]
+    public void Absurd_diameters_end_in_a_named_status_and_numbers(double diameter)
+    {
+        var network = Network
+            .Create(
+                [new("a", 0, 1e5), new("b"), new("c")],
+                [
+                    new Branch("pump", "a", "b") { Pump = Pump },
+                    Pipe("narrow", "b", "c") with
+                    {
+                        InnerDiameterM = diameter,
+                    },
+                    Pipe("pipe", "c", "a"),
+                ]
+            )
+            .Value;
+        var solution = new NetworkSolver(network).Solve(new NetworkConditions(network, 990, 6e-4));
+        Enum.IsDefined(solution.Status).ShouldBeTrue();
+        solution.FlowsKgPerS.ShouldAllBe(flow => double.IsFinite(flow));
+        solution.PressuresPa.ShouldAllBe(pressure => double.IsFinite(pressure!.Value));
+        double.IsFinite(solution.Report.HeadResidual).ShouldBeTrue();
+        double.IsFinite(solution.Report.MassResidual).ShouldBeTrue();
+    }
+
     [Fact]
     public void Conditions_of_another_network_are_refused()
     {
