@@ -272,10 +272,13 @@ public sealed class NetworkSolver
         return new SolveReport(
             status,
             newton.Iterations,
-            newton.HeadResidual,
-            mass / newton.FlowScaleKgPerS,
+            Finite(newton.HeadResidual),
+            Finite(mass / newton.FlowScaleKgPerS),
             worstBranch,
             slot < 0 ? -1 : Array.IndexOf(nodes.Slot, slot)
         );
     }
+
+    private static double Finite(double residual) =>
+        double.IsFinite(residual) ? residual : double.MaxValue;
 }
