@@ -7,7 +7,7 @@ using Hypocaust.Problems;
 
 namespace Hypocaust.Design;
 
-/// <summary>Reads design files: text in, a checked design or every problem out. It touches streams only.</summary>
+/// <summary>Reads design files: text in, a checked design or every problem out. It touches streams only; <see cref="DesignOnDisk"/> knows files.</summary>
 public static class DesignFile
 {
     /// <summary>Largest file that is read, in bytes (4 MiB).</summary>

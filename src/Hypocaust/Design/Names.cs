@@ -6,6 +6,9 @@ public static class Names
     /// <summary>Characters that a name may have.</summary>
     public const int LongestName = 60;
 
+    // A file with more names than this is no person's, and comparing all would take seconds
+    private const int MostCompared = 2000;
+
     /// <summary>Whether a text can name a thing: letters, digits, <c>- _ / ½ ¾</c>, blanks and a point between digits, starting with a letter; at most <see cref="LongestName"/> characters.</summary>
     public static bool IsName(string text) =>
         text.Length is > 0 and <= LongestName
@@ -28,6 +31,8 @@ public static class Names
     {
         var limit = Math.Max(2, text.Length / 3);
         return known
+            .Where(name => Math.Abs(name.Length - text.Length) <= limit)
+            .Take(MostCompared)
             .Select(name => (name, distance: Distance(text, name)))
             .Where(pair => pair.distance <= limit)
             .OrderBy(pair => pair.distance)

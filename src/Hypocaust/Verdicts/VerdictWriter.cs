@@ -22,11 +22,5 @@ internal sealed class VerdictWriter(UnitSystem units)
         return this;
     }
 
-    public VerdictWriter Named(string text, string path)
-    {
-        phrases.Add(new Phrase(text, path));
-        return this;
-    }
-
     public Verdict Done() => new(phrases.ToImmutable());
 }
