@@ -82,6 +82,8 @@ public static class HypocaustWeb
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A page of an earlier run shows a token that this run cannot read; a new one is made, and nobody needs to hear of it
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         builder.Services.AddOwnNames();
         builder.Services.AddSingleton(session);
         // Keys that live as long as the program: nothing is left on the disk
@@ -102,7 +104,9 @@ public static class HypocaustWeb
         app.MapGet("/sheet.css", () => Results.Text(SheetStyle.Css, "text/css", Encoding.UTF8));
         app.MapRazorComponents<App>()
             // the header of OwnPagesOnly says it for every answer, not for pages alone
-            .AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
+            .AddInteractiveServerRenderMode(server =>
+                server.ContentSecurityFrameAncestorsPolicy = null
+            );
         return app;
     }
 

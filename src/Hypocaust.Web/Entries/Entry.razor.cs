@@ -87,10 +87,14 @@ public partial class Entry
     private void Commit(string? typed)
     {
         var text = typed ?? "";
-        if (text != Text)
+        if (text != Text || IsAssumed)
         {
             Session.Edit(
-                new DesignEdit(Field.Path, text, $"{Shown.Label} {InWords(Field.Text)} → {InWords(text)}")
+                new DesignEdit(
+                    Field.Path,
+                    text,
+                    $"{Shown.Label} {InWords(Field.Text)} → {InWords(text)}"
+                )
             );
         }
     }
