@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Text.Json;
 using Hypocaust.Design.Checks;
 using Hypocaust.Design.Shapes;
 using Hypocaust.Design.Source;
@@ -42,11 +41,7 @@ public static class DesignFile
         using var reader = new StreamReader(stream);
         return reader
             .ReadToEnd()
-            .Replace(
-                "\"NAME\"",
-                JsonSerializer.Serialize(name, PlainJson.Options),
-                StringComparison.Ordinal
-            );
+            .Replace("\"NAME\"", PlainJson.Quote(name), StringComparison.Ordinal);
     }
 
     internal static Result<DesignDocument> Read(
