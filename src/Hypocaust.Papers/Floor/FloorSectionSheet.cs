@@ -83,11 +83,12 @@ internal sealed class FloorSectionSheet(
 
         canvas.Text(
             Face.Soft,
-            Left,
+            Right,
             Top - 18,
             section.Covering.Si > 0
                 ? "covering, " + Shown.Resistance.Format(section.Covering.Si, units)
-                : "no covering"
+                : "no covering",
+            Anchor.End
         );
         canvas.Text(
             Face.Soft,

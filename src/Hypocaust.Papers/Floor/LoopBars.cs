@@ -54,7 +54,7 @@ public static class LoopBars
         canvas.TitleBlock(
             width - 22,
             bottom,
-            Face.Head.Cut(design.Name + " · loops", width - 260),
+            Face.Head.Cut(design.Name + " · loops", shape == SheetShape.Wide ? 500 : 320),
             remark
         );
         return canvas.Finish(
@@ -101,7 +101,7 @@ public static class LoopBars
         var bar = new Bounds(Left, y + 9, Left + length, y + 9 + BarHeight);
         if (loop.Running is { SupplyC: { } supply, ReturnC: { } back } running)
         {
-            var steps = Math.Max(12, (int)(length / 12));
+            var steps = Math.Max(40, (int)(length / 8));
             for (var i = 0; i < steps; i++)
             {
                 var t = AlongC(supply, back, loop.IndoorC, (i + 0.5) / steps);
@@ -109,7 +109,7 @@ public static class LoopBars
                     bar.Left + (length * i / steps),
                     bar.Left + (length * (i + 1) / steps)
                 );
-                canvas.Add(new Box("", new(from, bar.Top, to + 0.3, bar.Bottom), scale.Colour(t)));
+                canvas.Add(new Box("", new(from, bar.Top, to + 0.6, bar.Bottom), scale.Colour(t)));
             }
 
             canvas.Text(

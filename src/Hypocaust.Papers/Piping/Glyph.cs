@@ -106,6 +106,7 @@ internal static class Glyph
     {
         const double Pitch = 46;
         var along = side.IsLevel ? Way.Down : side;
+        var textSide = side.IsLevel ? side : Way.Right;
         var start = side.IsLevel ? side.From(at, 24 + offset) : new Point(at.X + offset, at.Y);
         var items = way.OfType<ItemElement>().ToList();
         var reach = 18 + (Pitch * Math.Max(items.Count, 1));
@@ -118,8 +119,13 @@ internal static class Glyph
             var room = items[i].Item.IsTapped
                 ? Symbols.Draw(inner, items[i].Item, along.From(place, -18), along, along)
                 : Symbols.Draw(inner, items[i].Item, place, along, Way.Right);
-            Words(inner, words, items[i].Item, room, Way.Right, nameWidth);
-            widest = Math.Max(widest, inner.Claims.Max(claim => claim.Room.Right) - start.X);
+            Words(inner, words, items[i].Item, room, textSide, nameWidth);
+            widest = Math.Max(
+                widest,
+                inner.Claims.Max(claim =>
+                    Math.Max(claim.Room.Right - start.X, start.X - claim.Room.Left)
+                )
+            );
             canvas.Gather(
                 inner,
                 DrawingId.OfItem(items[i].Item.Name),

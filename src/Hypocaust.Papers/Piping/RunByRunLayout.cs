@@ -98,7 +98,7 @@ internal sealed class RunByRunLayout(
         var start = bottom + 34;
         canvas.Over.Text(
             Face.Soft,
-            20,
+            left,
             start,
             "from " + Ending(chain[0].FromItem, chain[0].FromPort, Math.Min(width, 330) - 60)
         );
@@ -125,7 +125,7 @@ internal sealed class RunByRunLayout(
         canvas.Pipes.Arrow(new(x, y + 28), 0, 1, 5);
         canvas.Over.Text(
             Face.Soft,
-            20,
+            left,
             y + 46,
             "to " + Ending(chain[^1].ToItem, chain[^1].ToPort, Math.Min(width, 330) - 60)
         );

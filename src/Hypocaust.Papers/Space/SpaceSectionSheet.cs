@@ -24,6 +24,10 @@ internal sealed class SpaceSectionSheet(SpaceAnswer space, UnitSystem units, boo
 
     private static double Ground => 390;
 
+    private double Upper => wide ? 53 : 40;
+
+    private double Lower => wide ? 56 : 42;
+
     /// <summary>The sheet.</summary>
     public Sheet Draw(string design, string title, string? date)
     {
@@ -47,7 +51,7 @@ internal sealed class SpaceSectionSheet(SpaceAnswer space, UnitSystem units, boo
             losses.Select(one => $"{Name(one.Group)} {Shown.SmallHeat.Format(one.LossW, units)}")
         );
         return canvas.Finish(
-            wide ? "space" : "space-narrow",
+            "space",
             title,
             $"Section of the building with heat leaving by {description}.",
             width,
@@ -132,10 +136,10 @@ internal sealed class SpaceSectionSheet(SpaceAnswer space, UnitSystem units, boo
         group switch
         {
             LossGroup.Roof => (Middle, Eaves - (wide ? 96 : 66), 0, -1),
-            LossGroup.Windows => (Left - 10, Eaves + 53, -1, 0),
-            LossGroup.Walls => (Left - 6, Ground - 56, -1, 0),
-            LossGroup.Air => (Right + 6, Eaves + 53, 1, 0),
-            LossGroup.Doors => (Right + 10, Ground - 56, 1, 0),
+            LossGroup.Windows => (Left - 10, Eaves + Upper, -1, 0),
+            LossGroup.Walls => (Left - 6, Ground - Lower, -1, 0),
+            LossGroup.Air => (Right + 6, Eaves + Upper, 1, 0),
+            LossGroup.Doors => (Right + 10, Ground - Lower, 1, 0),
             LossGroup.Ground => (Middle - (half / 2), Ground + 14, 0, 1),
             _ => (Middle + (half / 2), Ground + 14, 0, 1),
         };
