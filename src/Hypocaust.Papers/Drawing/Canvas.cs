@@ -170,6 +170,7 @@ internal sealed class Canvas
         )
         {
             Claims = [.. claims],
+            IdPrefix = width <= 390 ? "narrow-" : "",
         };
 
     private void Take(Mark mark, string owner)

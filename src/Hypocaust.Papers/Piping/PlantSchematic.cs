@@ -121,7 +121,7 @@ public static class PlantSchematic
             Face.Soft.Cut(remark, nameWidth)
         );
         return sheet.Finish(
-            wide ? "plant" : "plant-narrow",
+            "plant",
             design.Name + ": piping",
             Description(answer),
             width,
