@@ -102,7 +102,9 @@ public static class HypocaustWeb
         app.MapGet("/sheet.css", () => Results.Text(SheetStyle.Css, "text/css", Encoding.UTF8));
         app.MapRazorComponents<App>()
             // the header of OwnPagesOnly says it for every answer, not for pages alone
-            .AddInteractiveServerRenderMode(server => server.ContentSecurityFrameAncestorsPolicy = null);
+            .AddInteractiveServerRenderMode(server =>
+                server.ContentSecurityFrameAncestorsPolicy = null
+            );
         return app;
     }
 

@@ -10,7 +10,10 @@ internal static class WebProblems
         new(
             "port-taken",
             "--port",
-            string.Create(CultureInfo.InvariantCulture, $"port {port} of this machine cannot be used"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"port {port} of this machine cannot be used"
+            ),
             "name another one, or leave it out for a free one"
         );
 }

@@ -90,7 +90,11 @@ public partial class Entry
         if (text != Text)
         {
             Session.Edit(
-                new DesignEdit(Field.Path, text, $"{Shown.Label} {InWords(Field.Text)} → {InWords(text)}")
+                new DesignEdit(
+                    Field.Path,
+                    text,
+                    $"{Shown.Label} {InWords(Field.Text)} → {InWords(text)}"
+                )
             );
         }
     }

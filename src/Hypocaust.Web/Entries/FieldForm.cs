@@ -73,7 +73,8 @@ internal sealed record FieldForm(
                 .. Enum.GetNames(type)
                     .Select(name => new Choice(
                         Words.InFile(name),
-                        type == typeof(UnitSystem) ? name.ToUpperInvariant()
+                        type == typeof(UnitSystem)
+                            ? name.ToUpperInvariant()
                             : Words.Label(name).ToLowerInvariant()
                     )),
             ],
@@ -86,8 +87,7 @@ internal sealed record FieldForm(
         var text = type.GetProperty("Text")!;
         var assumed = type.GetProperty("IsAssumed");
         var form = (TextForm)
-            type.GetProperty("Form", BindingFlags.Public | BindingFlags.Static)!
-                .GetValue(null)!;
+            type.GetProperty("Form", BindingFlags.Public | BindingFlags.Static)!.GetValue(null)!;
         return new(
             form.Example,
             [],
@@ -98,7 +98,5 @@ internal sealed record FieldForm(
 
     private static bool IsText(Type type) =>
         type.GetInterfaces()
-            .Any(face =>
-                face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IText<>)
-            );
+            .Any(face => face.IsGenericType && face.GetGenericTypeDefinition() == typeof(IText<>));
 }

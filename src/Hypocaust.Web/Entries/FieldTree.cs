@@ -36,7 +36,10 @@ public sealed class FieldTree
     /// <summary>The group of a section (<c>building</c>; <see cref="Itself"/> for the design's own name and units), or null where the design has none.</summary>
     public FieldGroup? Section(string name) =>
         name == Itself
-            ? Root with { Groups = [] }
+            ? Root with
+            {
+                Groups = [],
+            }
             : Root.Groups.FirstOrDefault(group => group.Path == DesignPath.Member("$", name));
 
     private static FieldGroup Group(string path, string label, string meaning, object thing)
@@ -66,7 +69,10 @@ public sealed class FieldTree
         {
             yield return Group(path, member.Label, member.Meaning, value);
         }
-        else if (Listed(path, items) is { Fields: var fields, Groups: var groups } && fields.Length + groups.Length > 0)
+        else if (
+            Listed(path, items) is { Fields: var fields, Groups: var groups }
+            && fields.Length + groups.Length > 0
+        )
         {
             yield return new(path, member.Label, member.Meaning, fields, groups);
         }
@@ -97,7 +103,11 @@ public sealed class FieldTree
     }
 
     // An item of a list is known by its number and, where it has one, its name; a named thing by its name
-    private static (string Path, string Name, object Value) Entry(string path, int index, object item)
+    private static (string Path, string Name, object Value) Entry(
+        string path,
+        int index,
+        object item
+    )
     {
         var type = item.GetType();
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(KeyValuePair<,>))

@@ -25,7 +25,9 @@ internal static class AnswerMeaning
             }
 
             meaning = property.GetCustomAttribute<MeaningAttribute>()?.Text ?? "";
-            type = ItemOf(Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType);
+            type = ItemOf(
+                Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType
+            );
         }
 
         return meaning;

@@ -38,6 +38,5 @@ public partial class AnswerTable<TRow>
             $"{Path}[{(Indices.IsDefault ? row : Indices[row])}]"
         );
 
-    private static string ClassOf(Column<TRow> column) =>
-        column.Value is null ? "words" : "number";
+    private static string ClassOf(Column<TRow> column) => column.Value is null ? "words" : "number";
 }

@@ -19,7 +19,12 @@ public partial class PlantPage
     [
         Column<ItemAnswer>.Words("instrument", item => item.Id),
         Column<ItemAnswer>.Words("what", item => item.Kind),
-        Column<ItemAnswer>.Number("temperature", "temperatureC", item => item.TemperatureC, Shown.Temperature),
+        Column<ItemAnswer>.Number(
+            "temperature",
+            "temperatureC",
+            item => item.TemperatureC,
+            Shown.Temperature
+        ),
         Column<ItemAnswer>.Number("pressure", "pressurePa", item => item.PressurePa, Shown.Gauge),
     ];
 
@@ -30,14 +35,24 @@ public partial class PlantPage
         Column<ItemAnswer>.Given("height", item => item.HeightM, Shown.Length),
         Column<ItemAnswer>.Number("drop", "dropPa", item => item.DropPa, Shown.Drop),
         Column<ItemAnswer>.Number("pressure", "pressurePa", item => item.PressurePa, Shown.Gauge),
-        Column<ItemAnswer>.Number("temperature", "temperatureC", item => item.TemperatureC, Shown.Temperature),
+        Column<ItemAnswer>.Number(
+            "temperature",
+            "temperatureC",
+            item => item.TemperatureC,
+            Shown.Temperature
+        ),
     ];
 
     private static readonly ImmutableArray<Column<HeaterAnswer>> HeaterColumns =
     [
         Column<HeaterAnswer>.Words("heater", heater => heater.Item),
         Column<HeaterAnswer>.Words("state", heater => PlantWords.Of(heater.State)),
-        Column<HeaterAnswer>.Number("gives", "deliveredW", heater => heater.DeliveredW, Shown.SmallHeat),
+        Column<HeaterAnswer>.Number(
+            "gives",
+            "deliveredW",
+            heater => heater.DeliveredW,
+            Shown.SmallHeat
+        ),
         Column<HeaterAnswer>.Given("can give", heater => heater.CapacityW, Shown.SmallHeat),
         Column<HeaterAnswer>.Number("in", "inC", heater => heater.InC, Shown.Temperature),
         Column<HeaterAnswer>.Number("out", "outC", heater => heater.OutC, Shown.Temperature),
@@ -57,11 +72,36 @@ public partial class PlantPage
     private static readonly ImmutableArray<Column<TeesAnswer>> TeesColumns =
     [
         Column<TeesAnswer>.Words("tees", tees => tees.Item),
-        Column<TeesAnswer>.Number("primary", "primaryFlowM3PerS", tees => tees.PrimaryFlowM3PerS, Shown.Flow),
-        Column<TeesAnswer>.Number("secondary", "secondaryFlowM3PerS", tees => tees.SecondaryFlowM3PerS, Shown.Flow),
-        Column<TeesAnswer>.Number("between", "betweenFlowM3PerS", tees => tees.BetweenFlowM3PerS, Shown.Flow),
-        Column<TeesAnswer>.Number("from primary", "primaryC", tees => tees.PrimaryC, Shown.Temperature),
-        Column<TeesAnswer>.Number("to secondary", "secondaryC", tees => tees.SecondaryC, Shown.Temperature),
+        Column<TeesAnswer>.Number(
+            "primary",
+            "primaryFlowM3PerS",
+            tees => tees.PrimaryFlowM3PerS,
+            Shown.Flow
+        ),
+        Column<TeesAnswer>.Number(
+            "secondary",
+            "secondaryFlowM3PerS",
+            tees => tees.SecondaryFlowM3PerS,
+            Shown.Flow
+        ),
+        Column<TeesAnswer>.Number(
+            "between",
+            "betweenFlowM3PerS",
+            tees => tees.BetweenFlowM3PerS,
+            Shown.Flow
+        ),
+        Column<TeesAnswer>.Number(
+            "from primary",
+            "primaryC",
+            tees => tees.PrimaryC,
+            Shown.Temperature
+        ),
+        Column<TeesAnswer>.Number(
+            "to secondary",
+            "secondaryC",
+            tees => tees.SecondaryC,
+            Shown.Temperature
+        ),
     ];
 
     private static readonly ImmutableArray<Column<PipeAnswer>> PipeColumns =
@@ -70,7 +110,12 @@ public partial class PlantPage
         Column<PipeAnswer>.Given("length", pipe => pipe.LengthM, Shown.Length),
         Column<PipeAnswer>.Given("inner", pipe => pipe.InnerM, Shown.Small),
         Column<PipeAnswer>.Number("flow", "flowM3PerS", pipe => pipe.FlowM3PerS, Shown.Flow),
-        Column<PipeAnswer>.Number("speed", "velocityMPerS", pipe => pipe.VelocityMPerS, Shown.Velocity),
+        Column<PipeAnswer>.Number(
+            "speed",
+            "velocityMPerS",
+            pipe => pipe.VelocityMPerS,
+            Shown.Velocity
+        ),
         Column<PipeAnswer>.Number("drop", "dropPa", pipe => pipe.DropPa, Shown.Drop),
         Column<PipeAnswer>.Number("in", "inC", pipe => pipe.InC, Shown.Temperature),
         Column<PipeAnswer>.Number("heat lost", "lossW", pipe => pipe.LossW, Shown.SmallHeat),

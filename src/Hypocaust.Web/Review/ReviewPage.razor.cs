@@ -20,7 +20,8 @@ public partial class ReviewPage
             .All.Select(severity =>
                 (
                     severity,
-                    Moment.Answer.Review.Findings.Where(finding => finding.Severity == severity)
+                    Moment
+                        .Answer.Review.Findings.Where(finding => finding.Severity == severity)
                         .ToImmutableArray()
                 )
             )

@@ -24,7 +24,11 @@ internal static class Browser
             return true;
         }
         catch (Exception failure)
-            when (failure is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+            when (failure
+                    is Win32Exception
+                        or InvalidOperationException
+                        or PlatformNotSupportedException
+            )
         {
             return false;
         }

@@ -78,8 +78,12 @@ public sealed class EditJournal : IDisposable
     }
 
     /// <summary>Writes one step and waits until it is on the disk.</summary>
-    public void Write(string what, DesignEdit? edit = null, string? name = null, string? text = null) =>
-        Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
+    public void Write(
+        string what,
+        DesignEdit? edit = null,
+        string? name = null,
+        string? text = null
+    ) => Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
 
     /// <inheritdoc/>
     public void Dispose() => file.Dispose();

@@ -16,5 +16,7 @@ internal static class Notices
 
     /// <summary>The file could not be written.</summary>
     public static string NotSaved(ImmutableArray<Problem> problems) =>
-        "Not saved: " + string.Join("; ", problems.Select(problem => $"{problem.What}; {problem.Remedy}")) + ".";
+        "Not saved: "
+        + string.Join("; ", problems.Select(problem => $"{problem.What}; {problem.Remedy}"))
+        + ".";
 }

@@ -23,8 +23,7 @@ public partial class FileBox
         {
             { Place: null } => "working copy",
             { IsSaved: false } => "not saved yet",
-            { SavedAt: { } at } => "saved "
-                + at.ToString("HH:mm", CultureInfo.InvariantCulture),
+            { SavedAt: { } at } => "saved " + at.ToString("HH:mm", CultureInfo.InvariantCulture),
             _ => "saved",
         };
 

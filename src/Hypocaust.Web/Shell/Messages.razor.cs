@@ -20,7 +20,9 @@ public partial class Messages
         at.ToLocalTime().ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture);
 
     private static string Count(int problems) =>
-        problems == 1 ? "One problem" : string.Create(CultureInfo.InvariantCulture, $"{problems} problems");
+        problems == 1
+            ? "One problem"
+            : string.Create(CultureInfo.InvariantCulture, $"{problems} problems");
 
     private static string Where(Problem problem) =>
         problem.Position is { } position

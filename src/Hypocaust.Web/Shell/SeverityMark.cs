@@ -8,7 +8,7 @@ internal static class SeverityMark
 {
     /// <summary>All severities, the gravest first.</summary>
     public static ImmutableArray<Severity> All { get; } =
-        [Severity.Danger, Severity.WillNotWork, Severity.Poor, Severity.Note];
+    [Severity.Danger, Severity.WillNotWork, Severity.Poor, Severity.Note];
 
     /// <summary>Its shape.</summary>
     public static string Shape(Severity severity) =>

@@ -96,7 +96,8 @@ public class DesignSessionTests
         session.Open("broken.json", broken);
 
         session.View.Present.ShouldBeSameAs(before);
-        session.View.Unreadable!.Problems.Select(problem => problem.Code)
+        session
+            .View.Unreadable!.Problems.Select(problem => problem.Code)
             .ShouldBe(["wrong-dimension", "no-unit"], ignoreOrder: true);
         session.View.Unreadable.Problems.ShouldAllBe(problem => problem.Position != null);
         session.Dismiss();
