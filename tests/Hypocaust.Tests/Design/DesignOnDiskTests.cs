@@ -70,6 +70,19 @@ public sealed class DesignOnDiskTests : IDisposable
     }
 
     [Fact]
+    public void A_link_stays_a_link_and_its_file_is_replaced()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need rights of their own on Windows.");
+        var document = TestDesigns.Read(TestDesigns.Workshop);
+        DesignOnDisk.Save(FilePath, document).Succeeded.ShouldBeTrue();
+        var link = System.IO.Path.Combine(folder, "link.hypocaust.json");
+        File.CreateSymbolicLink(link, FilePath);
+        DesignOnDisk.Save(link, document.Edit("$.name", "new").Value).Succeeded.ShouldBeTrue();
+        File.ResolveLinkTarget(link, returnFinalTarget: true)!.FullName.ShouldBe(FilePath);
+        NameIn(FilePath).ShouldBe("new");
+    }
+
+    [Fact]
     public void A_folder_in_which_nobody_may_write_is_a_problem()
     {
         if (OperatingSystem.IsWindows())

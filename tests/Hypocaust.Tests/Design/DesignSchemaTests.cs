@@ -107,7 +107,8 @@ public sealed class DesignSchemaTests
         bool Converged,
         ImmutableArray<Reading> Readings,
         IReadOnlyList<string> Notes,
-        Reading? Worst
+        Reading? Worst,
+        IReadOnlyDictionary<string, Reading> ByName
     )
     {
         public double FlowLPerMin => (FlowKgPerS ?? 0) * 60;
@@ -130,7 +131,8 @@ public sealed class DesignSchemaTests
             true,
             [new(40, null), new(30, "return")],
             ["one"],
-            null
+            null,
+            new Dictionary<string, Reading>(StringComparer.Ordinal) { ["supply"] = new(40, null) }
         );
         var written = JsonSerializer.Serialize(answer, options);
         Passes(schema, written).ShouldBeTrue();

@@ -45,7 +45,7 @@ internal static class RunCheck
         }
         else if (pipe is not PipePart)
         {
-            report.Add(at, CheckProblems.NotOfKind(run.Pipe, "pipe"));
+            report.Add(at, CheckProblems.NotOfKind(run.Pipe, "a pipe"));
         }
     }
 
