@@ -10,7 +10,7 @@ internal static class Designs
     public const string SetPoint = "$.plant.items.heater.setPoint";
 
     public static DesignDocument Small { get; } =
-        DesignFile.Read(DesignFile.New("Shed"), MaterialTable.Names).Value;
+        DesignFile.Read(DesignFile.New("Shed")).Value;
 
     public static DesignSession Session(EditJournal? journal = null, DesignPlace? place = null) =>
         new(Small, "shed.hypocaust.json", place, journal, TimeProvider.System);

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Quantities;
 using Spectre.Console;
@@ -38,7 +37,7 @@ internal class DesignSettings : CommandSettings
     /// <summary>Opens the design, or prints why not.</summary>
     public DesignDocument? Open()
     {
-        var opened = DesignOnDisk.Open(File, MaterialTable.Names);
+        var opened = DesignOnDisk.Open(File);
         if (opened.TryGet(out var design))
         {
             return design.Document;

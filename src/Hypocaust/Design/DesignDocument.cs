@@ -9,20 +9,13 @@ public sealed class DesignDocument
 {
     private readonly SourceText source;
     private readonly SourceNode root;
-    private readonly IReadOnlyCollection<string>? materials;
     private readonly Lazy<IReadOnlyDictionary<string, TextPosition>> places;
 
-    internal DesignDocument(
-        HeatingDesign design,
-        SourceText source,
-        SourceNode root,
-        IReadOnlyCollection<string>? materials
-    )
+    internal DesignDocument(HeatingDesign design, SourceText source, SourceNode root)
     {
         Design = design;
         this.source = source;
         this.root = root;
-        this.materials = materials;
         places = new(() => PlaceIndex.Of(root, source));
     }
 
@@ -58,5 +51,5 @@ public sealed class DesignDocument
         TextEdit
             .Apply(source, root, path, newText)
             .Then(SourceText.From)
-            .Then(edited => DesignFile.Read(edited, materials));
+            .Then(edited => DesignFile.Read(edited));
 }

@@ -16,7 +16,7 @@ public sealed class DesignOnDiskTests : IDisposable
     {
         var document = TestDesigns.Read("\ufeff" + TestDesigns.Workshop);
         var stamp = DesignOnDisk.Save(FilePath, document).Value;
-        var opened = DesignOnDisk.Open(FilePath, TestDesigns.Materials).Value;
+        var opened = DesignOnDisk.Open(FilePath).Value;
         opened.Document.Text.ShouldBe(document.Text);
         opened.Stamp.ShouldBe(stamp);
         Directory.GetFiles(folder).ShouldBe([FilePath]);
@@ -123,6 +123,5 @@ public sealed class DesignOnDiskTests : IDisposable
             .Code.ShouldBe("cannot-write");
     }
 
-    private static string NameIn(string path) =>
-        DesignOnDisk.Open(path, TestDesigns.Materials).Value.Document.Design.Name;
+    private static string NameIn(string path) => DesignOnDisk.Open(path).Value.Document.Design.Name;
 }

@@ -11,11 +11,7 @@ public static class DesignOnDisk
 
     /// <summary>Opens a design file.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="materials">Names of the built-in materials; null leaves names of materials unchecked.</param>
-    public static Result<OpenedDesign> Open(
-        string path,
-        IReadOnlyCollection<string>? materials = null
-    ) =>
+    public static Result<OpenedDesign> Open(string path) =>
         Guarded<OpenedDesign>(
             path,
             SavingProblems.CannotRead,
@@ -23,7 +19,7 @@ public static class DesignOnDisk
             {
                 using var stream = File.OpenRead(path);
                 return DesignFile
-                    .Read(stream, materials)
+                    .Read(stream)
                     .Then<OpenedDesign>(document => new OpenedDesign(
                         document,
                         FileStamp.Of(document.Bytes.Span)
