@@ -55,16 +55,24 @@ internal static class PipingQuestions
     /// <summary>Whether an item can be taken out by closing valves, the rest of the plant staying full.</summary>
     /// <remarks>The water that then drains may hold small parts, but neither heater, manifold nor tees of two circuits.</remarks>
     public static bool CanBeIsolated(this PlantGraph graph, PlacedPart placed) =>
-        Ports
-            .Of(placed.Part)
-            .All(port =>
-                graph
-                    .Reach(
-                        graph.NodeOf(placed.Name, port),
-                        branch => !branch.CanBeShut() && !branch.IsItem(placed.Name)
-                    )
-                    .All(node => !graph.IsOfMainParts(node, placed.Name))
-            );
+        Ports.Of(placed.Part).All(port => graph.HasValve(placed, port));
+
+    /// <summary>The sides on which no valve parts an item with one way through from the main parts, in words.</summary>
+    public static string OpenSides(this PlantGraph graph, PlacedPart placed) =>
+        (graph.HasValve(placed, Ports.In), graph.HasValve(placed, Ports.Out)) switch
+        {
+            (false, false) => "either side",
+            (false, true) => "its inlet side",
+            _ => "its outlet side",
+        };
+
+    private static bool HasValve(this PlantGraph graph, PlacedPart placed, string port) =>
+        graph
+            .Reach(
+                graph.NodeOf(placed.Name, port),
+                branch => !branch.CanBeShut() && !branch.IsItem(placed.Name)
+            )
+            .All(node => !graph.IsOfMainParts(node, placed.Name));
 
     private static bool IsOfMainParts(this PlantGraph graph, int node, string except) =>
         graph

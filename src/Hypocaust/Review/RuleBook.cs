@@ -1,9 +1,15 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
+using Hypocaust.Review.Rules.Air;
+using Hypocaust.Review.Rules.Antifreeze;
+using Hypocaust.Review.Rules.Circulation;
 using Hypocaust.Review.Rules.Expansion;
+using Hypocaust.Review.Rules.HeatedFloor;
+using Hypocaust.Review.Rules.Heating;
 using Hypocaust.Review.Rules.LowPressure;
 using Hypocaust.Review.Rules.Piping;
 using Hypocaust.Review.Rules.Relief;
+using Hypocaust.Review.Rules.Service;
 
 namespace Hypocaust.Review;
 
@@ -13,24 +19,76 @@ public static class RuleBook
     /// <summary>The rules; a test holds that none is forgotten.</summary>
     public static ImmutableArray<ReviewRule> Rules { get; } =
     [
-        new ReliefValveMissing(),
         new ReliefValveAboveWeakestPart(),
-        new ReliefValveTooSmall(),
-        new ReliefValveCapacityNotStated(),
         new ReliefValveCanBeCutOff(),
+        new ReliefValveCapacityNotStated(),
+        new ReliefValveMissing(),
+        new ReliefValveTooSmall(),
+        new CirculatorPumpsTowardsVessel(),
+        new ColdFillTooLow(),
+        new ExpansionVesselCanBeCutOff(),
+        new ExpansionVesselCutOff(),
         new ExpansionVesselMissing(),
         new ExpansionVesselTooSmall(),
-        new ExpansionVesselCutOff(),
-        new ExpansionVesselCanBeCutOff(),
         new PrechargeNotStated(),
         new PrechargeTooHigh(),
         new PrechargeTooLow(),
-        new ColdFillTooLow(),
         new WarmPressureNearRelief(),
-        new CirculatorPumpsTowardsVessel(),
-        new PressureBelowAtmosphere(),
         new CirculatorInletBoils(),
+        new PressureBelowAtmosphere(),
+        new CheckValveHoldsBack(),
+        new CirculatorMissing(),
+        new CirculatorMovesNothing(),
+        new CirculatorOutsideCurve(),
+        new CirculatorPipedBackwards(),
+        new CirculatorTooStrong(),
+        new CloselySpacedTeesPipedBackwards(),
+        new CloselySpacedTeesTooFarApart(),
+        new HeaterFlowBelowMinimum(),
+        new HeaterFlowNearMinimum(),
+        new HeaterPipedBackwards(),
+        new LoopCoolsTooFar(),
+        new LoopShut(),
+        new LoopStarved(),
+        new LoopTooLong(),
+        new SecondaryFlowAbovePrimary(),
+        new ShutValveStopsFlow(),
+        new WaterPassesStoppedCirculator(),
+        new WaterTooFast(),
+        new HeaterMissing(),
+        new HeaterTooSmall(),
+        new SetPointAboveHeaterMaximum(),
+        new SetPointAboveTubeRating(),
+        new SetPointNotReached(),
+        new SwitchedOff(),
+        new WaterTooWarmForScreed(),
+        new CoveringTooThick(),
+        new FloorGivesTooLittle(),
+        new FloorSurfaceTooWarm(),
+        new InsulationBelowTooThin(),
+        new TubeCoverTooThin(),
+        new TubeSpacingTooWide(),
+        new ZoneNotHeated(),
+        new AirRemovalMissing(),
+        new AirSeparatorMissing(),
+        new AirSeparatorNotAtBestPlace(),
+        new HighPointWithoutVent(),
+        new ColdestPlaceNotStated(),
+        new EthyleneGlycolIsPoisonous(),
+        new FluidFreezes(),
+        new GlycolTooStrong(),
+        new GlycolTooWeak(),
         new PartNotPiped(),
+        new TubeLetsOxygenIn(),
+        new CannotBePurged(),
+        new CirculatorCannotBeIsolated(),
+        new DrainValveMissing(),
+        new DrainValveTooHigh(),
+        new FillValveMissing(),
+        new PressureGaugeMissing(),
+        new StrainerCannotBeIsolated(),
+        new StrainerMissing(),
+        new ThermometersMissing(),
     ];
 
     /// <summary>Asks every rule that can be asked; findings come with the gravest first, and without those that follow from another.</summary>
