@@ -29,8 +29,6 @@ public sealed class FloorGivesTooLittle()
                 typeof(Circulation.CheckValveHoldsBack),
                 typeof(Circulation.CirculatorMovesNothing),
                 typeof(Circulation.CirculatorPipedBackwards),
-                typeof(Circulation.LoopTooLong),
-                typeof(Circulation.LoopStarved),
                 typeof(Piping.PartNotPiped),
             ],
         }
