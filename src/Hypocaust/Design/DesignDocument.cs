@@ -33,7 +33,7 @@ public sealed class DesignDocument
     public string Text => source.Text;
 
     /// <summary>The UTF-8 bytes exactly as read.</summary>
-    public ReadOnlyMemory<byte> Bytes => source.Bytes.ToArray();
+    public ReadOnlyMemory<byte> Bytes => source.Memory;
 
     /// <summary>Where each written value stands, by its path (<c>$.floor.loops[2].spacing</c>, <c>$.parts['copper 3/4']</c>).</summary>
     public IReadOnlyDictionary<string, TextPosition> Places => places.Value;

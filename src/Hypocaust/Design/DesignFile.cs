@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Text.Json;
 using Hypocaust.Design.Checks;
 using Hypocaust.Design.Shapes;
 using Hypocaust.Design.Source;
@@ -7,7 +6,7 @@ using Hypocaust.Problems;
 
 namespace Hypocaust.Design;
 
-/// <summary>Reads design files: text in, a checked design or every problem out. It touches streams only.</summary>
+/// <summary>Reads design files: text in, a checked design or every problem out. It touches streams only; <see cref="DesignOnDisk"/> knows files.</summary>
 public static class DesignFile
 {
     /// <summary>Largest file that is read, in bytes (4 MiB).</summary>
@@ -42,11 +41,7 @@ public static class DesignFile
         using var reader = new StreamReader(stream);
         return reader
             .ReadToEnd()
-            .Replace(
-                "\"NAME\"",
-                JsonSerializer.Serialize(name, PlainJson.Options),
-                StringComparison.Ordinal
-            );
+            .Replace("\"NAME\"", PlainJson.Quote(name), StringComparison.Ordinal);
     }
 
     internal static Result<DesignDocument> Read(

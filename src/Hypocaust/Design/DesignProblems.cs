@@ -12,6 +12,9 @@ internal static class DesignProblems
     /// <summary>Code of <see cref="NoSuchItemInRun"/>.</summary>
     public const string NoSuchItemCode = "no-such-item";
 
+    /// <summary>Code of <see cref="PipeAsItem"/>.</summary>
+    public const string PipeAsItemCode = "pipe-as-item";
+
     private const string Whole = "$";
 
     public static Problem NotAStep(string text) =>
@@ -56,7 +59,7 @@ internal static class DesignProblems
 
     public static Problem PipeAsItem(int step, string item) =>
         new(
-            "pipe-as-item",
+            PipeAsItemCode,
             $"[{step}]",
             $"{Quoted(item)} is a pipe, and a pipe is not a part in its place",
             "write its length in the run (\"1.2 m\") and its name as the run's \"pipe\""

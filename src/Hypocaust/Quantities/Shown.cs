@@ -99,6 +99,31 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
     /// <summary>A pure number.</summary>
     public static readonly Shown Number = new(Unit.Of("1", 1), 2, Unit.Of("1", 1), 2);
 
+    /// <summary>A whole number.</summary>
+    public static readonly Shown Whole = new(Unit.Of("1", 1), 0, Unit.Of("1", 1), 0);
+
+    /// <summary>A factor, to four digits.</summary>
+    public static readonly Shown Factor = new(Unit.Of("1", 1), 4, Unit.Of("1", 1), 4);
+
+    /// <summary>A number far from one, by powers of ten.</summary>
+    public static readonly Shown Tiny = new(Unit.Of("1", 1), ByPowers, Unit.Of("1", 1), ByPowers);
+
+    /// <summary>Mass flow.</summary>
+    public static readonly Shown MassFlow = new(
+        Unit.Of("kg/s", 1),
+        4,
+        Unit.Of("lb/min", 0.45359237 / 60),
+        2
+    );
+
+    /// <summary>Volume of a room.</summary>
+    public static readonly Shown RoomVolume = Of(VolumeKind.Kind, "m³", 1, "ft³", 0);
+
+    /// <summary>Head of a pump.</summary>
+    public static readonly Shown Head = Of(LengthKind.Kind, "m", 2, "ft", 1);
+
+    private const int ByPowers = -1;
+
     /// <summary>The unit for a reader.</summary>
     public Unit UnitIn(UnitSystem system) => system == UnitSystem.Us ? Us : Si;
 

@@ -228,8 +228,12 @@ internal sealed class FloorStudy
             wet.Surroundings.RoomC,
             loop.Area.Si,
             loop.Spacing.Si,
+            loop.Leader.Si,
+            loop.Length is not null,
             LoopLength.Metres(loop),
+            tubes[index].Inner.Si,
             wet.Output.ConductanceWPerM2K,
+            FactorsOf(wet.Output),
             wet.Surroundings.BelowC,
             limit?.FluxWPerM2,
             wet.Zone.MaximumSurfaceC(wet.Surroundings.RoomC),
@@ -237,6 +241,20 @@ internal sealed class FloorStudy
             state is null ? null : Running(index, state)
         );
     }
+
+    private static TransmissionFactors FactorsOf(En1264Output output) =>
+        new(
+            output.SystemCoefficientWPerM2K,
+            output.CoveringFactor,
+            output.SpacingFactor,
+            output.SpacingExponent,
+            output.CoverFactor,
+            output.CoverExponent,
+            output.DiameterFactor,
+            output.DiameterExponent,
+            output.WideSpacingRatio,
+            output.ExtraCoverResistanceM2KPerW
+        );
 
     private static int? BranchOf(int loop, PlantState state)
     {
@@ -284,9 +302,12 @@ internal sealed class FloorStudy
             PipeFriction.Reynolds(volume, bore, fluid.DensityKgPerM3, fluid.ViscosityPaS),
             wet.Output.Film?.ExtraResistanceMKPerW ?? 0,
             wet.Output.ConductanceWPerM2K,
+            fluid.DensityKgPerM3,
+            fluid.ViscosityPaS,
             state.Flow.PressureLossesPa[branch] ?? 0,
             supply,
             state.Heat.OutletsC[branch],
+            meanWater,
             flux * area,
             down * area,
             flux,

@@ -10,11 +10,31 @@ internal sealed class CheckReport(SourceNode root, Reading reading)
     /// <summary>Adds a problem unless a stand-in at its place, above or below it may be the cause.</summary>
     public void Add(Place place, Problem problem)
     {
-        if (!IsClouded(place))
+        if (reading.IsFull || !IsClouded(place))
         {
             reading.Add(problem, place, StartOf(place));
         }
     }
+
+    /// <summary>Reports a name that leads nowhere among named things, unless those could not all be read.</summary>
+    public void Refer<T>(string what, string name, Named<T> known, Place place, Place knownAt)
+        where T : notnull
+    {
+        if (!known.Has(name) && !IsHole(knownAt))
+        {
+            Add(place, CheckProblems.UnknownName(what, name, known.Names));
+        }
+    }
+
+    /// <summary>Reports a part that is neither on the shelf nor in the built-in list.</summary>
+    public void Refer(string what, string name, PartLookup parts, Place place) =>
+        Refer(what, name, parts.Names, place);
+
+    /// <summary>Reports a name that leads nowhere.</summary>
+    public void Refer(string what, string name, IEnumerable<string> known, Place place) =>
+        Add(place, CheckProblems.UnknownName(what, name, reading.IsFull ? [] : known));
+
+    private bool IsHole(Place place) => reading.Holes.Contains(place.ToString());
 
     /// <summary>Whether a stand-in is at a place, above or below it.</summary>
     public bool IsClouded(Place place)

@@ -1,3 +1,5 @@
+using Hypocaust.Design.Source;
+
 namespace Hypocaust.Design.Checks;
 
 /// <summary>Checks what a design says against itself: names that lead somewhere, ports that fit, one definition for each thing.</summary>
@@ -8,5 +10,20 @@ internal static class ReferenceCheck
         HeatingDesign design,
         IReadOnlyCollection<string>? materials,
         CheckReport report
-    ) { }
+    )
+    {
+        var parts = new PartLookup(design);
+        BuildingCheck.Report(design.Building, materials, report);
+        PartCheck.Report(design.Parts, report);
+        if (design.Plant is { } plant)
+        {
+            ItemCheck.Report(plant, parts, report);
+            RunCheck.Report(plant, parts, report);
+        }
+
+        if (design.Floor is { } floor)
+        {
+            new LoopCheck(design, floor, parts, report).Report();
+        }
+    }
 }

@@ -1,0 +1,289 @@
+using System.Collections.Immutable;
+using Hypocaust.Papers.Drawing;
+using Hypocaust.Quantities;
+
+namespace Hypocaust.Papers.Piping;
+
+/// <summary>Circuits as rectangles from left to right: supply above, return below, loads on the right side.</summary>
+internal sealed class WideLayout(
+    PipingGraph graph,
+    PlantCanvas canvas,
+    ItemWords words,
+    UnitSystem units
+) : CircuitLayout(graph, canvas, words, units, nameWidth: 86)
+{
+    private const double TeeDistance = 46;
+    private const double ReturnOffset = 44;
+    private const double LoopText = 150;
+
+    /// <inheritdoc/>
+    public override bool TryDraw(HeaterCircuit circuit)
+    {
+        var top = new Point(0, 0);
+        var pen = NewPen();
+        Heater(circuit.Heater, new(0, 130), Way.Left);
+        Canvas.Keep.Add(new(-6, -6, 6, 9000));
+        pen.MoveTo(new(0, 98));
+        pen.Corner(top);
+        var bottom = Draw(circuit.Way, pen, top, 0, 260, 430);
+        pen.Corner(new(0, bottom));
+        pen.Arrive(new(0, 162));
+        return true;
+    }
+
+    /// <summary>Draws a circuit; the pen comes from its upper left corner and ends on its lower line.</summary>
+    /// <param name="way">The circuit.</param>
+    /// <param name="pen">At the upper left corner.</param>
+    /// <param name="start">That corner.</param>
+    /// <param name="returnX">Where the lower line ends.</param>
+    /// <param name="height">Least height.</param>
+    /// <param name="room">Width after which items go down the right side.</param>
+    /// <returns>The y of the lower line.</returns>
+    private double Draw(
+        ImmutableArray<Element> way,
+        Pen pen,
+        Point start,
+        double returnX,
+        double height,
+        double room
+    )
+    {
+        var (before, loads, after) = Cut(way);
+        var placer = NewPlacer();
+        var list = before.OfType<ItemElement>().ToList();
+        var down = ItemsDown(list, start, room);
+        var lineStart = new Point(Math.Max(start.X, returnX), start.Y);
+        var reach = placer.Place(
+            list.Take(list.Count - down),
+            lineStart,
+            Way.Right,
+            Way.Right,
+            Way.Up,
+            Way.Down
+        );
+        var back = after.OfType<ItemElement>().Reverse().ToList();
+        var side = Math.Max(
+            lineStart.X + reach,
+            returnX
+                + new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86).Place(
+                    back,
+                    default,
+                    Way.Right,
+                    Way.Left,
+                    Way.Up,
+                    Way.Down
+                )
+        );
+        side = Math.Max(side + 18, start.X + 60);
+        Canvas.Keep.Add(new(side - 5, start.Y - 4, side + 5, start.Y + 60));
+        var y = start.Y;
+        if (down > 0)
+        {
+            y +=
+                placer.Place(
+                    list.Skip(list.Count - down),
+                    new(side, y + 14),
+                    Way.Down,
+                    Way.Down,
+                    Way.Left
+                ) + 8;
+        }
+
+        Follow(pen, before, placer, new(side, start.Y), down);
+        pen.Corner(new(side, start.Y));
+        y = Loads(loads, pen, side, y, start.Y);
+        pen.Return = true;
+        var clear = Canvas
+            .Over.Claims.Where(one => one.Room.Left < side && one.Room.Right > returnX)
+            .Where(one => one.Room.Top >= start.Y - 90)
+            .Select(one => one.Room.Bottom)
+            .DefaultIfEmpty(y)
+            .Max();
+        var bottom = loads is [ManifoldElement]
+            ? Math.Max(y, back.Count > 0 ? clear + 74 : y)
+            : Math.Max(y + 44, Math.Max(start.Y + height, clear + (back.Count > 0 ? 70 : 30)));
+        placer.Place(back, new(returnX, bottom), Way.Right, Way.Left, Way.Down, Way.Up);
+        pen.Corner(new(pen.At.X, bottom));
+        Follow(pen, after, placer);
+        return bottom;
+    }
+
+    // As many of the last items go down the right side as keep the upper line within its room
+    private int ItemsDown(List<ItemElement> items, Point start, double room)
+    {
+        for (var down = 0; down < 5; down++)
+        {
+            var trial = new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86);
+            var reach = trial.Place(
+                items.Take(items.Count - down),
+                start,
+                Way.Right,
+                Way.Right,
+                Way.Up,
+                Way.Down
+            );
+            if (reach <= room || items.Count - down <= 2)
+            {
+                return down;
+            }
+        }
+
+        return 4;
+    }
+
+    private static void Follow(
+        Pen pen,
+        ImmutableArray<Element> way,
+        LinePlacer placer,
+        Point corner,
+        int down
+    )
+    {
+        var items = way.Count(one => one is ItemElement);
+        var cut = items - down;
+        var seen = 0;
+        foreach (var element in way)
+        {
+            if (element is ItemElement && seen++ == cut)
+            {
+                pen.Corner(corner);
+            }
+
+            Follow(pen, [element], placer);
+        }
+    }
+
+    private double Loads(ImmutableArray<Element> loads, Pen pen, double x, double y, double top)
+    {
+        var placer = NewPlacer();
+        foreach (var element in loads)
+        {
+            switch (element)
+            {
+                case PipeElement pipe:
+                    pen.Take(pipe);
+                    break;
+                case ItemElement item:
+                    y += placer.Place([item], new(x, y), Way.Down, Way.Down, Way.Left) + 8;
+                    pen.Arrive(placer[item]);
+                    break;
+                case SpacedTeesElement tees:
+                    y = SpacedTees(tees, pen, x, Math.Max(y + 30, top + 84));
+                    break;
+                case ParallelElement parallel:
+                    y = Parallel(parallel, pen, x, y > top ? y + 40 : y);
+                    break;
+                case ManifoldElement manifold:
+                    y = Manifold(manifold, pen, x, y, alone: loads.Length == 1 && y == top);
+                    break;
+                default:
+                    throw new InvalidOperationException("An element without a drawing.");
+            }
+        }
+
+        return y;
+    }
+
+    private double Manifold(ManifoldElement manifold, Pen pen, double x, double y, bool alone)
+    {
+        var bar = alone ? x : x + 30;
+        var level = alone ? y : y + 30;
+        pen.Corner(new(x, level));
+        pen.Arrive(new(bar, level));
+        var end = Manifolds.Draw(manifold.Item, bar, level, level + 12, LoopText);
+        pen.MoveTo(new(bar + ManifoldDrawing.BarDistance, end));
+        pen.Return = true;
+        if (alone)
+        {
+            return end;
+        }
+
+        pen.Corner(new(x, end));
+        return end;
+    }
+
+    private double SpacedTees(SpacedTeesElement tees, Pen pen, double x, double y)
+    {
+        var low = y + TeeDistance;
+        pen.Arrive(new(x, y));
+        var between = NewPen();
+        between.MoveTo(new(x, y));
+        between.Take(BetweenPipe(tees));
+        between.Arrive(new(x, low));
+        var inner = new Canvas();
+        inner.Add(new Ellipse("solid", new(x, y), 5, 5));
+        inner.Add(new Ellipse("solid", new(x, low), 5, 5));
+        inner.Line("thin", x - 10, y, x - 22, y);
+        inner.Line("thin", x - 10, low, x - 22, low);
+        inner.Line("thin", x - 18, y, x - 18, low);
+        inner.Claim(tees.Item.Name, new(x - 24, y - 6, x + 6, low + 6));
+        Glyph.Stack(
+            inner,
+            BetweenWords(tees, "↓", "↑"),
+            new(x - 24, y, x, low),
+            Way.Left,
+            tees.Item.Name
+        );
+        Canvas.Over.Gather(
+            inner,
+            DrawingId.OfItem(tees.Item.Name),
+            tees.Item.Name,
+            Words.Title(tees.Item)
+        );
+        pen.MoveTo(new(x, low));
+        pen.Return = true;
+        return tees.Secondary.IsEmpty ? low : Secondary(tees, x, y, low);
+    }
+
+    private double Secondary(SpacedTeesElement tees, double x, double y, double low)
+    {
+        var second = NewPen();
+        second.MoveTo(new(x, y));
+        var inset = x + ReturnOffset;
+        Canvas.Keep.Add(new(inset - 6, low - 6, inset + 6, low + 500));
+        var bottom = Draw(tees.Secondary, second, new(x, y), inset, 190, 260);
+        second.Corner(new(inset, bottom));
+        second.Corner(new(inset, low));
+        second.Arrive(new(x, low));
+        return low;
+    }
+
+    private double Parallel(ParallelElement parallel, Pen pen, double x, double y)
+    {
+        var (supplyX, returnX) = (x + 34, x);
+        pen.Corner(new(x, y));
+        pen.Arrive(new(supplyX, y));
+        Tee(parallel.Split, new(supplyX, y));
+        List<(Pen Pen, double Bottom)> ends = [];
+        var next = y;
+        for (var i = 0; i < parallel.Branches.Length; i++)
+        {
+            var branch = NewPen();
+            branch.MoveTo(new(supplyX, i == parallel.Branches.Length - 1 ? y : next));
+            branch.Corner(new(supplyX, next));
+            Canvas.Keep.Add(new(supplyX - 6, next - 6, supplyX + 6, next + 900));
+            var bottom = Draw(parallel.Branches[i], branch, new(supplyX, next), supplyX, 120, 300);
+            ends.Add((branch, bottom));
+            next = Canvas.Over.Claims.Max(one => one.Room.Bottom) + 88;
+            next = Math.Max(next, bottom + 88);
+        }
+
+        var end = ends[^1].Bottom;
+        foreach (var (branch, bottom) in ends)
+        {
+            if (bottom < end)
+            {
+                // the return passes behind the supply header
+                Canvas.Pipes.Line("gap", supplyX - 6, bottom, supplyX + 6, bottom);
+            }
+
+            branch.Corner(new(returnX, bottom));
+            branch.Arrive(new(returnX, branch == ends[0].Pen ? end : bottom));
+        }
+
+        Tee(parallel.Join, new(returnX, end));
+        pen.MoveTo(new(returnX, end));
+        pen.Return = true;
+        return end;
+    }
+}

@@ -1,0 +1,62 @@
+using Hypocaust.Papers.Drawing;
+using Hypocaust.Papers.Floor;
+using Hypocaust.Papers.Piping;
+using Hypocaust.Papers.Pressure;
+using Hypocaust.Papers.Pumps;
+using Hypocaust.Papers.Space;
+using Hypocaust.Papers.Tests.Plants;
+using Hypocaust.Quantities;
+
+namespace Hypocaust.Papers.Tests;
+
+public sealed class Rendering
+{
+    [Fact]
+    public void Write_all()
+    {
+        var to = Environment.GetEnvironmentVariable("HYPOCAUST_DRAWINGS");
+        if (string.IsNullOrEmpty(to))
+        {
+            return;
+        }
+
+        Directory.CreateDirectory(to);
+        foreach (var name in SamplePlants.Names)
+        {
+            var design = SamplePlants.Of(name);
+            foreach (var shape in Enum.GetValues<SheetShape>())
+            {
+                foreach (var answered in (bool[])[true, false])
+                {
+                    var answer = answered ? SampleAnswers.Of(design) : SampleAnswers.None(design);
+                    var sheet = PlantSchematic.Draw(design, answer, UnitSystem.Si, shape, "25 Nov");
+                    var file = $"{name.Replace(' ', '-')}-{shape}{(answered ? "" : "-bare")}.svg";
+                    File.WriteAllText(Path.Combine(to, file), sheet.ToSvg(SvgForm.StandAlone));
+                }
+            }
+        }
+        var demo = SamplePlants.Of("primary and secondary");
+        var full = SampleAnswers.Of(demo);
+        foreach (var shape in Enum.GetValues<SheetShape>())
+        {
+            foreach (var units in Enum.GetValues<UnitSystem>())
+            {
+                Sheet[] sheets =
+                [
+                    PressureLine.Draw(demo, full, units, shape, "25 Nov"),
+                    .. PumpCurve.DrawAll(demo, full, units, shape, "25 Nov"),
+                    SpaceSection.Draw(demo, full, units, shape, "25 Nov"),
+                    FloorSection.Draw(demo, full, units, null, shape, "25 Nov"),
+                    LoopBars.Draw(demo, full, units, shape, "25 Nov"),
+                ];
+                foreach (var sheet in sheets)
+                {
+                    File.WriteAllText(
+                        Path.Combine(to, $"z-{sheet.Name}-{shape}-{units}.svg"),
+                        sheet.ToSvg(SvgForm.StandAlone)
+                    );
+                }
+            }
+        }
+    }
+}
