@@ -25,16 +25,18 @@ public sealed class LoopStarved()
     public override IEnumerable<Finding> Check(ReviewSubject subject)
     {
         var loops = subject.Floor!.Loops;
-        var running = loops.Where(loop => loop.Running is { FlowM3PerS: > 0 }).ToList();
+        var running = loops.Where(loop => loop.Running is { FlowM3PerS: not 0 }).ToList();
         if (running.Count == 0)
         {
             yield break;
         }
 
-        var mean = running.Sum(loop => loop.Running!.FlowM3PerS) / running.Sum(loop => loop.AreaM2);
+        var mean =
+            running.Sum(loop => Math.Abs(loop.Running!.FlowM3PerS))
+            / running.Sum(loop => loop.AreaM2);
         for (var i = 0; i < loops.Length; i++)
         {
-            var flow = Math.Max(0, loops[i].Running?.FlowM3PerS ?? 0);
+            var flow = Math.Abs(loops[i].Running?.FlowM3PerS ?? 0);
             var share = mean * loops[i].AreaM2;
             if (subject.Design.Floor!.Loops[i].Shut || flow >= share / 2)
             {

@@ -48,7 +48,7 @@ public sealed class CirculatorPumpsTowardsVessel()
 
             yield return Find(
                 DesignPlaces.Item(circulator.Item),
-                $"Of the {subject.Show(circulator.RisePa, Shown.Drop)} that \"{circulator.Item}\" makes, {subject.Show(falls.Value, Shown.Drop)} only lower the pressure at its inlet, to {subject.Show(circulator.InletPa!.Value, Shown.Gauge)}.",
+                $"\"{circulator.Item}\" makes {subject.Show(circulator.RisePa, Shown.Drop)}, and when it runs the pressure at its inlet falls by {subject.Show(falls.Value, Shown.Drop)}, to {subject.Show(circulator.InletPa!.Value, Shown.Gauge)}.",
                 $"Move the tee of \"{vessel.Name}\" to just before the inlet of \"{circulator.Item}\", or the circulator to just behind the vessel."
             );
         }
