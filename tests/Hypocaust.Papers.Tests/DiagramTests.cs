@@ -150,12 +150,27 @@ public sealed class DiagramTests
     [Fact]
     public void Temperature_colours_are_the_published_stops()
     {
-        // Crameri, Scientific colour maps, vik with 10 stops: first, eighth and last
-        var scale = new TemperatureScale(0, 90);
-        scale.Colour(0).ShouldBe("#001261");
-        scale.Colour(70).ShouldBe("#be6533");
-        scale.Colour(90).ShouldBe("#590008");
-        scale.Colour(200).ShouldBe("#590008");
+        // F. Crameri, Scientific colour maps, batlow as decimal fractions: its start, eighths and end
+        (double Share, double R, double G, double B)[] published =
+        [
+            (0, 0.005193, 0.098238, 0.349842),
+            (0.125, 0.066899, 0.263188, 0.377594),
+            (0.25, 0.133298, 0.375282, 0.379395),
+            (0.375, 0.302379, 0.450282, 0.300122),
+            (0.5, 0.511253, 0.510898, 0.193296),
+            (0.625, 0.754268, 0.565033, 0.211761),
+            (0.75, 0.946612, 0.614218, 0.419767),
+            (0.875, 0.992900, 0.704852, 0.704114),
+            (1, 0.981354, 0.800406, 0.981267),
+        ];
+        foreach (var (share, r, g, b) in published)
+        {
+            new TemperatureScale(0, 80)
+                .Colour(80 * share)
+                .ShouldBe(
+                    $"#{(int)Math.Round(r * 255):x2}{(int)Math.Round(g * 255):x2}{(int)Math.Round(b * 255):x2}"
+                );
+        }
     }
 
     private static IEnumerable<Sheet> All(

@@ -23,7 +23,7 @@ internal static class Overlaps
         {
             // a letter within a symbol lies on the symbol's body, not on the pipe below it
             var within = claims.Any(claim =>
-                claim.Room != label.Bounds && Holds(claim.Room, label.Bounds)
+                claim.Room.Width > label.Bounds.Width + 2 && Holds(claim.Room, label.Bounds)
             );
             foreach (
                 var pipe in within
@@ -61,7 +61,7 @@ internal static class Overlaps
     public static IEnumerable<Group> Groups(IEnumerable<Mark> marks) =>
         marks.OfType<Group>().SelectMany(group => Groups(group.Marks).Prepend(group));
 
-    private static bool Holds(Bounds outer, Bounds inner) => outer.With(inner.Grown(-1)) == outer;
+    private static bool Holds(Bounds outer, Bounds inner) => outer.With(inner) == outer;
 
     // Within one item only words can be in one another's way
     private static bool Clash(Claim a, Claim b) =>

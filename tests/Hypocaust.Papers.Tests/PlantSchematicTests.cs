@@ -208,6 +208,54 @@ public sealed class PlantSchematicTests
         FlowLines(sheet).ShouldNotBeEmpty();
     }
 
+    [Fact]
+    public void Any_piping_is_drawn_clear_with_every_item_once()
+    {
+        for (var seed = 1; seed <= 300; seed++)
+        {
+            ShouldBeClear(SamplePlants.Random(seed), $"seed {seed}");
+        }
+    }
+
+    [Fact]
+    public void Any_circuit_is_drawn_clear_with_every_item_once()
+    {
+        for (var seed = 1; seed <= 300; seed++)
+        {
+            ShouldBeClear(RandomCircuits.Plant(seed), $"seed {seed}");
+        }
+
+        // run by run is the way out, not the rule
+        foreach (var shape in Enum.GetValues<SheetShape>())
+        {
+            Enumerable
+                .Range(1, 300)
+                .Count(seed => IsRunByRun(RandomCircuits.Plant(seed), shape))
+                .ShouldBeLessThan(60, shape.ToString());
+        }
+    }
+
+    private static bool IsRunByRun(HeatingDesign design, SheetShape shape) =>
+        Overlaps
+            .Labels(
+                PlantSchematic.Draw(design, SampleAnswers.Of(design), UnitSystem.Si, shape).Marks
+            )
+            .Any(label => label.Words.StartsWith("from boiler", StringComparison.Ordinal));
+
+    private static void ShouldBeClear(HeatingDesign design, string which)
+    {
+        foreach (var shape in Enum.GetValues<SheetShape>())
+        {
+            var sheet = PlantSchematic.Draw(design, SampleAnswers.Of(design), UnitSystem.Si, shape);
+            Overlaps.Of(sheet).ShouldBeEmpty($"{which}, {shape}");
+            Overlaps
+                .Groups(sheet.Marks)
+                .Where(group => group.Id?.StartsWith("item-", StringComparison.Ordinal) == true)
+                .Select(group => group.Item!)
+                .ShouldBe(design.Plant!.Items.Names, ignoreOrder: true, $"{which}, {shape}");
+        }
+    }
+
     private static HeatingDesign Renamed(string name)
     {
         var design = SamplePlants.Of("primary and secondary");

@@ -1,3 +1,4 @@
+using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Papers.Floor;
 using Hypocaust.Papers.Piping;
@@ -35,6 +36,37 @@ public sealed class Rendering
                 }
             }
         }
+        for (var seed = 1; seed <= 12; seed++)
+        {
+            var rolled = RandomCircuits.Plant(seed);
+            foreach (var shape in Enum.GetValues<SheetShape>())
+            {
+                File.WriteAllText(
+                    Path.Combine(to, $"r{seed}-{shape}.svg"),
+                    PlantSchematic
+                        .Draw(rolled, SampleAnswers.Of(rolled), UnitSystem.Si, shape)
+                        .ToSvg(SvgForm.StandAlone)
+                );
+            }
+        }
+
+        var fresh = DesignFile.Read(DesignFile.New("Fresh start")).Value.Design;
+        foreach (var shape in Enum.GetValues<SheetShape>())
+        {
+            File.WriteAllText(
+                Path.Combine(to, $"fresh-{shape}.svg"),
+                PlantSchematic
+                    .Draw(fresh, Study.Solve(fresh), UnitSystem.Si, shape)
+                    .ToSvg(SvgForm.StandAlone)
+            );
+            File.WriteAllText(
+                Path.Combine(to, $"fresh-pressure-{shape}.svg"),
+                PressureLine
+                    .Draw(fresh, Study.Solve(fresh), UnitSystem.Si, shape)
+                    .ToSvg(SvgForm.StandAlone)
+            );
+        }
+
         var demo = SamplePlants.Of("primary and secondary");
         var full = SampleAnswers.Of(demo);
         foreach (var shape in Enum.GetValues<SheetShape>())

@@ -15,6 +15,19 @@ internal sealed class Canvas
     /// <summary>Rooms taken so far.</summary>
     public IReadOnlyList<Claim> Claims => claims;
 
+    /// <summary>Rooms of all words drawn so far.</summary>
+    public IEnumerable<Bounds> Words() => Words(marks);
+
+    private static IEnumerable<Bounds> Words(IEnumerable<Mark> marks) =>
+        marks.SelectMany(mark =>
+            mark switch
+            {
+                Label { Words.Length: > 0 } label => [label.Bounds],
+                Group group => Words(group.Marks),
+                _ => Enumerable.Empty<Bounds>(),
+            }
+        );
+
     /// <summary>Draws a mark; a label also takes its room.</summary>
     public void Add(Mark mark, string owner = "text")
     {

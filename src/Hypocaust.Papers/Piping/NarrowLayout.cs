@@ -62,6 +62,7 @@ internal sealed class NarrowLayout(
     {
         var (before, loads, after) = Cut(way);
         var placer = NewPlacer();
+        Canvas.Keep.Add(new(left - 6, top - 30, right + 6, top + 3));
         var down = placer.Place(
             before.OfType<ItemElement>(),
             new(left, top),

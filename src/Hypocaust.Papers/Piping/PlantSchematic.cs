@@ -64,10 +64,12 @@ public static class PlantSchematic
                 shape == SheetShape.Wide
                     ? new WideLayout(graph, canvas, words, units)
                     : new NarrowLayout(graph, canvas, words, units);
-            if (layout.TryDraw(circuit))
+            if (layout.TryDraw(circuit) && canvas.IsClear())
             {
                 return canvas;
             }
+
+            canvas = new PlantCanvas(scale);
         }
 
         var manifolds = new ManifoldDrawing(graph, canvas, words, units);

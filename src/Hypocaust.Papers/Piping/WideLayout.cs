@@ -74,7 +74,7 @@ internal sealed class WideLayout(
                     Way.Down
                 )
         );
-        side = Math.Max(side + 18, start.X + 60);
+        side = Math.Max(side + 18, Math.Max(start.X, returnX) + Inside(loads, list, down));
         Canvas.Keep.Add(new(side - 5, start.Y - 4, side + 5, start.Y + 60));
         var y = start.Y;
         if (down > 0)
@@ -106,6 +106,15 @@ internal sealed class WideLayout(
         pen.Corner(new(pen.At.X, bottom));
         Follow(pen, after, placer);
         return bottom;
+    }
+
+    // Words of parts on the right side stand inside the rectangle
+    private static double Inside(ImmutableArray<Element> loads, List<ItemElement> items, int down)
+    {
+        var beside = loads.OfType<ItemElement>().Concat(items.TakeLast(down)).ToList();
+        return beside.Exists(one => !one.Stubs.IsEmpty) ? 330
+            : beside.Count > 0 || loads.Any(one => one is SpacedTeesElement) ? 200
+            : 60;
     }
 
     // As many of the last items go down the right side as keep the upper line within its room
