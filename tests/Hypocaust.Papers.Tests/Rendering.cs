@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Papers.Floor;
@@ -12,16 +13,30 @@ namespace Hypocaust.Papers.Tests;
 
 public sealed class Rendering
 {
+    /// <summary>Set HYPOCAUST_DRAWINGS to a directory to keep the files and look at them.</summary>
     [Fact]
-    public void Write_all()
+    public void Every_drawing_can_be_written_to_a_file_that_reads_back_as_SVG()
     {
-        var to = Environment.GetEnvironmentVariable("HYPOCAUST_DRAWINGS");
-        if (string.IsNullOrEmpty(to))
+        var kept = Environment.GetEnvironmentVariable("HYPOCAUST_DRAWINGS");
+        var to = string.IsNullOrEmpty(kept)
+            ? Directory.CreateTempSubdirectory("hypocaust-drawings").FullName
+            : Directory.CreateDirectory(kept).FullName;
+        WriteAll(to);
+        var files = Directory.GetFiles(to, "*.svg");
+        files.Length.ShouldBeGreaterThan(80);
+        foreach (var file in files)
         {
-            return;
+            XDocument.Load(file).Root!.Name.LocalName.ShouldBe("svg");
         }
 
-        Directory.CreateDirectory(to);
+        if (string.IsNullOrEmpty(kept))
+        {
+            Directory.Delete(to, recursive: true);
+        }
+    }
+
+    private static void WriteAll(string to)
+    {
         foreach (var name in SamplePlants.Names)
         {
             var design = SamplePlants.Of(name);

@@ -139,7 +139,7 @@ internal static class Glyph
             );
         }
 
-        canvas.Under("thin", at, start, along.From(start, Math.Max(18, reach - 44)));
+        canvas.Under("thin", at, start, along.From(start, Math.Max(18, reach - 38)));
         return offset + widest + 24;
     }
 
