@@ -46,9 +46,16 @@ public sealed record LoopAnswer(
     [property: Meaning("Room temperature of that zone, °C.")] double IndoorC,
     [property: Meaning("Area, m².")] double AreaM2,
     [property: Meaning("Tube spacing, m.")] double SpacingM,
+    [property: Meaning("Tube between the manifold and its area, m.")] double LeaderM,
+    [property: Meaning(
+        "Whether its length was measured; else it is area over spacing and the leader."
+    )]
+        bool LengthIsMeasured,
     [property: Meaning("Tube length, leader included, m.")] double LengthM,
-    [property: Meaning("Equivalent heat transmission K_H of EN 1264-2, W/m²K.")]
+    [property: Meaning("Inner diameter of the tube, m.")] double InnerM,
+    [property: Meaning("Equivalent heat transmission K_H of EN 1264-2 in turbulent flow, W/m²K.")]
         double TransmissionWPerM2K,
+    [property: Meaning("The factors of K_H.")] TransmissionFactors Factors,
     [property: Meaning("Temperature under the floor, °C.")] double BelowC,
     [property: Meaning(
         "Limit of the mean heat flux by the surface temperature, W/m²; null where the tables do not reach."
@@ -71,13 +78,36 @@ public sealed record LoopRunning(
     )]
         double FilmResistanceMKPerW,
     [property: Meaning("Transmission K_H with that film, W/m²K.")] double TransmissionWPerM2K,
+    [property: Meaning("Density of the fluid in the loop, kg/m³.")] double DensityKgPerM3,
+    [property: Meaning("Viscosity of the fluid in the loop, Pa s.")] double ViscosityPaS,
     [property: Meaning("Pressure drop of tube and valve, Pa.")] double DropPa,
     [property: Meaning("Water in, °C; null where it stands still.")] double? SupplyC,
     [property: Meaning("Water out, °C.")] double? ReturnC,
+    [property: Meaning(
+        "Mean temperature of the water along the loop, °C; null where it stands still."
+    )]
+        double? MeanWaterC,
     [property: Meaning("Heat to the room, W.")] double HeatUpW,
     [property: Meaning("Heat downwards, W.")] double HeatDownW,
     [property: Meaning("Heat flux to the room, W/m².")] double FluxWPerM2,
     [property: Meaning("Mean surface temperature, °C.")] double SurfaceMeanC,
     [property: Meaning("Warmest spot of the surface, above the tube where the water enters, °C.")]
         double SurfaceWarmestC
+);
+
+/// <summary>The factors of K_H after EN 1264-2, type A: K_H = B·a_B·a_T^m_T·a_U^m_U·a_D^m_D.</summary>
+[Meaning("The factors of K_H after EN 1264-2, type A.")]
+public sealed record TransmissionFactors(
+    [property: Meaning("System coefficient B of this tube, W/m²K.")] double SystemWPerM2K,
+    [property: Meaning("Covering factor a_B.")] double Covering,
+    [property: Meaning("Spacing factor a_T.")] double Spacing,
+    [property: Meaning("Exponent of the spacing m_T.")] double SpacingExponent,
+    [property: Meaning("Cover factor a_U.")] double Cover,
+    [property: Meaning("Exponent of the cover m_U.")] double CoverExponent,
+    [property: Meaning("Diameter factor a_D.")] double Diameter,
+    [property: Meaning("Exponent of the diameter m_D.")] double DiameterExponent,
+    [property: Meaning("0.375 m over the spacing where the tubes are farther apart, else 1.")]
+        double WideSpacingRatio,
+    [property: Meaning("Resistance of cover beyond what the tables hold, m²K/W.")]
+        double ExtraCoverM2KPerW
 );

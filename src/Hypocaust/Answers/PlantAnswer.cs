@@ -30,6 +30,7 @@ public sealed record PlantAnswer(
 [Meaning("The fluid as it is in running.")]
 public sealed record FluidAnswer(
     [property: Meaning("In words, for example \"propylene glycol 35 %\".")] string Name,
+    [property: Meaning("Share of antifreeze by volume.")] double AntifreezeShare,
     [property: Meaning("Freezing point (first crystals), °C.")] double FreezingPointC,
     [property: Meaning("Temperature at which the values below hold, °C.")] double TemperatureC,
     [property: Meaning("Density, kg/m³.")] double DensityKgPerM3,

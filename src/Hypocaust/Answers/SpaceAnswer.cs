@@ -29,6 +29,8 @@ public sealed record ZoneLossAnswer(
     [property: Meaning("Design heat loss, W.")] double DesignLossW,
     [property: Meaning("Without the loss through a heated floor, W.")] double RoomLossW,
     [property: Meaning("Loss by air that leaks or is blown in, W.")] double VentilationW,
+    [property: Meaning("Part of the loss that goes to other zones of the building, W.")]
+        double ToOtherZonesW,
     [property: Meaning("Elements, the slab on the ground among them.")]
         ImmutableArray<ElementLossAnswer> Elements
 );
@@ -43,6 +45,7 @@ public sealed record ElementLossAnswer(
     [property: Meaning("Supplement for corners and junctions, W/m²K.")] double BridgesWPerM2K,
     [property: Meaning("Temperature on the far side, °C; for the ground, the equivalent one.")]
         double FarSideC,
+    [property: Meaning("Whether it is the floor that is heated.")] bool IsHeatedFloor,
     [property: Meaning("Heat loss, W.")] double LossW,
     [property: Meaning("How the U-value came about, in words.")] string How
 );

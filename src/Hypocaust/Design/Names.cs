@@ -6,14 +6,27 @@ public static class Names
     /// <summary>Characters that a name may have.</summary>
     public const int LongestName = 60;
 
+    // A file with more names than this is no person's, and comparing all would take seconds
+    private const int MostCompared = 2000;
+
     /// <summary>Whether a text can name a thing: letters, digits, <c>- _ / ½ ¾</c>, blanks and a point between digits, starting with a letter; at most <see cref="LongestName"/> characters.</summary>
-    public static bool IsName(string text) =>
-        text.Length is > 0 and <= LongestName
-        && char.IsLetter(text[0])
-        && text[^1] != ' '
-        && Enumerable
-            .Range(0, text.Length)
-            .All(i => IsNameCharacter(text[i]) || IsDecimalPoint(text, i));
+    public static bool IsName(string text)
+    {
+        if (text.Length is 0 or > LongestName || !char.IsLetter(text[0]) || text[^1] == ' ')
+        {
+            return false;
+        }
+
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (!IsNameCharacter(text[i]) && !IsDecimalPoint(text, i))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>Whether a point stands between digits and so belongs to the name, where others part an item from its port.</summary>
     internal static bool IsDecimalPoint(string text, int at) =>
@@ -28,6 +41,8 @@ public static class Names
     {
         var limit = Math.Max(2, text.Length / 3);
         return known
+            .Where(name => Math.Abs(name.Length - text.Length) <= limit)
+            .Take(MostCompared)
             .Select(name => (name, distance: Distance(text, name)))
             .Where(pair => pair.distance <= limit)
             .OrderBy(pair => pair.distance)

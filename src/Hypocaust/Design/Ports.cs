@@ -58,4 +58,9 @@ public static class Ports
 
     /// <summary>Whether the part sits on a tee: in the middle of a run the water passes by.</summary>
     public static bool SitsOnTee(Part part) => part is ReliefPart or VesselPart or TappingPart;
+
+    /// <summary>Whether a port may be joined to nothing: only beside a valve that is shut.</summary>
+    public static bool MayStayOpen(PlantItem item, Part part) =>
+        item.Shut
+        && part is InlinePart { Function: InlineFunction.ShutOff or InlineFunction.Purge };
 }

@@ -15,7 +15,7 @@ public enum BranchState
     CheckValveClosed,
 }
 
-/// <summary>How a solve went.</summary>
+/// <summary>How a solve went. A residual that overflowed is <see cref="double.MaxValue"/>.</summary>
 /// <param name="Status">Why it ended.</param>
 /// <param name="Iterations">Newton steps taken.</param>
 /// <param name="HeadResidual">Largest |pressure difference − loss| of an open branch over the largest pressure difference (at least 1 Pa).</param>

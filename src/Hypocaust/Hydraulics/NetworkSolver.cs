@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.Intrinsics;
 using Hypocaust.Hydraulics.Internal;
 
 namespace Hypocaust.Hydraulics;
@@ -12,10 +11,7 @@ namespace Hypocaust.Hydraulics;
 /// <source>E. Todini, S. Pilati, "A gradient algorithm for the analysis of pipe networks", in: Computer Applications in Water Supply, vol. 1 (1988)</source>
 public sealed class NetworkSolver
 {
-    private const double LeastHeadScalePa = 1;
-    private const double LeastFlowScaleKgPerS = 1e-6;
-    private const double OvershootAllowed = 0.5;
-    private const int DampingTrials = 30;
+    private const double NegligibleFlow = 1e-12;
 
     private readonly NetworkSolverOptions options;
     private readonly BranchOrder order;
@@ -24,11 +20,9 @@ public sealed class NetworkSolver
     private readonly NewtonStep step;
     private readonly CheckValves checkValves;
     private readonly double[] publicFlows;
-    private readonly int width;
+    private readonly NewtonIteration newton;
     private NetworkConditions? prepared;
     private int preparedVersion;
-    private int iterations;
-    private StepMeasures measures;
 
     /// <summary>Works out everything that depends on the network alone.</summary>
     /// <param name="network">The network.</param>
@@ -43,11 +37,7 @@ public sealed class NetworkSolver
         step = new NewtonStep(order, laws);
         checkValves = new CheckValves(network, order, nodes, step, laws);
         publicFlows = new double[order.Count];
-        width =
-            !this.options.Vectorised ? 1
-            : Vector512.IsHardwareAccelerated ? 8
-            : Vector256.IsHardwareAccelerated ? 4
-            : 1;
+        newton = new NewtonIteration(step, nodes, this.options);
     }
 
     /// <summary>The network solved.</summary>
@@ -98,8 +88,13 @@ public sealed class NetworkSolver
             StartCold(conditions);
         }
 
-        iterations = 0;
+        newton.Restart();
         var status = Rounds(conditions);
+        if (status != SolveStatus.Converged)
+        {
+            ClearNonNumbers();
+        }
+
         for (var l = 0; l < order.Count; l++)
         {
             publicFlows[order.Public[l]] = step.Flow[l];
@@ -231,15 +226,15 @@ public sealed class NetworkSolver
         for (var round = 0; round < checkValves.RoundLimit; round++)
         {
             checkValves.Arrange(conditions.Closed);
-            var status = Newton();
+            var status = newton.Run(checkValves.Anchors);
             if (status != SolveStatus.Converged)
             {
                 return status;
             }
 
-            var tolerance =
-                10 * options.Tolerance * Math.Max(LeastHeadScalePa, measures.LargestDifference);
-            if (checkValves.AllRight(round, conditions.Closed, tolerance))
+            var tolerance = 10 * options.Tolerance * newton.HeadScalePa;
+            var negligible = NegligibleFlow * newton.FlowScaleKgPerS;
+            if (checkValves.AllRight(round, conditions.Closed, tolerance, negligible))
             {
                 return SolveStatus.Converged;
             }
@@ -248,121 +243,15 @@ public sealed class NetworkSolver
         return SolveStatus.CheckValvesUndecided;
     }
 
-    private SolveStatus Newton()
+    /// <summary>Equations that overflow leave no numbers; a failed solve shows zero there, and its status says that it failed.</summary>
+    private void ClearNonNumbers()
     {
-        nodes.Differences(step.Difference);
-        Array.Clear(step.Step);
-        Evaluate();
-        for (var first = true; iterations < options.IterationLimit; first = false)
+        foreach (var values in (ReadOnlySpan<double[]>)[step.Flow, step.Residual, nodes.Potential])
         {
-            iterations++;
-            if (!nodes.Solve(step, checkValves.Anchors))
+            for (var i = 0; i < values.Length; i++)
             {
-                return SolveStatus.Breakdown;
+                values[i] = double.IsFinite(values[i]) ? values[i] : 0;
             }
-
-            Advance();
-            if (HeadsHold() && MassHolds())
-            {
-                return SolveStatus.Converged;
-            }
-
-            // the first step only makes mass balance; from then on each step lowers the content, a convex function of the flows
-            if (!first && !HeadsHold())
-            {
-                Damp();
-            }
-        }
-
-        return SolveStatus.IterationLimit;
-    }
-
-    private bool HeadsHold() =>
-        measures.LargestResidual
-        <= options.Tolerance * Math.Max(LeastHeadScalePa, measures.LargestDifference);
-
-    private bool MassHolds() =>
-        nodes.LargestImbalance(step.Flow, out _)
-        <= options.Tolerance * Math.Max(LeastFlowScaleKgPerS, measures.LargestFlow);
-
-    /// <summary>Shortens a step that overshot the lowest content along it, by the slopes at its ends (regula falsi, halved where it sticks).</summary>
-    private void Damp()
-    {
-        var start = measures.SlopeAtStart;
-        if (measures.SlopeAtEnd <= -OvershootAllowed * start)
-        {
-            return;
-        }
-
-        var (low, slopeLow, high, slopeHigh, at) = (0.0, start, 1.0, measures.SlopeAtEnd, 1.0);
-        for (
-            var trial = 0;
-            trial < DampingTrials && Math.Abs(measures.SlopeAtEnd) > -OvershootAllowed * start;
-            trial++
-        )
-        {
-            var falsi = low + ((high - low) * -slopeLow / (slopeHigh - slopeLow));
-            var next = trial % 2 == 0 ? falsi : 0.5 * (low + high);
-            Shift(next - at);
-            at = next;
-            if (measures.SlopeAtEnd > 0)
-            {
-                (high, slopeHigh) = (at, measures.SlopeAtEnd);
-            }
-            else
-            {
-                (low, slopeLow) = (at, measures.SlopeAtEnd);
-            }
-        }
-
-        measures.SlopeAtStart = start;
-    }
-
-    private void Evaluate()
-    {
-        switch (width)
-        {
-            case 8:
-                step.Evaluate<Lane8>(out measures);
-                break;
-            case 4:
-                step.Evaluate<Lane4>(out measures);
-                break;
-            default:
-                step.Evaluate<Lane1>(out measures);
-                break;
-        }
-    }
-
-    private void Advance()
-    {
-        switch (width)
-        {
-            case 8:
-                step.Advance<Lane8>(out measures);
-                break;
-            case 4:
-                step.Advance<Lane4>(out measures);
-                break;
-            default:
-                step.Advance<Lane1>(out measures);
-                break;
-        }
-    }
-
-    private void Shift(double part)
-    {
-        switch (width)
-        {
-            case 8:
-                step.Shift<Lane8>(part, out measures);
-                break;
-            case 4:
-                step.Shift<Lane4>(part, out measures);
-                break;
-            default:
-                step.Shift<Lane1>(part, out measures);
-                break;
         }
     }
 
@@ -382,11 +271,14 @@ public sealed class NetworkSolver
         var mass = nodes.LargestImbalance(step.Flow, out var slot);
         return new SolveReport(
             status,
-            iterations,
-            measures.LargestResidual / Math.Max(LeastHeadScalePa, measures.LargestDifference),
-            mass / Math.Max(LeastFlowScaleKgPerS, measures.LargestFlow),
+            newton.Iterations,
+            Finite(newton.HeadResidual),
+            Finite(mass / newton.FlowScaleKgPerS),
             worstBranch,
             slot < 0 ? -1 : Array.IndexOf(nodes.Slot, slot)
         );
     }
+
+    private static double Finite(double residual) =>
+        double.IsFinite(residual) ? residual : double.MaxValue;
 }

@@ -44,6 +44,7 @@ internal sealed class PlantReport
         return new PlantAnswer(
             new FluidAnswer(
                 NameOf(fluid),
+                fluid.VolumeFraction,
                 fluid.FreezingPointC,
                 state.MeanC,
                 state.MeanFluid.DensityKgPerM3,

@@ -99,6 +99,31 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
     /// <summary>A pure number.</summary>
     public static readonly Shown Number = new(Unit.Of("1", 1), 2, Unit.Of("1", 1), 2);
 
+    /// <summary>A whole number.</summary>
+    public static readonly Shown Whole = new(Unit.Of("1", 1), 0, Unit.Of("1", 1), 0);
+
+    /// <summary>A factor, to four digits.</summary>
+    public static readonly Shown Factor = new(Unit.Of("1", 1), 4, Unit.Of("1", 1), 4);
+
+    /// <summary>A number far from one, by powers of ten.</summary>
+    public static readonly Shown Tiny = new(Unit.Of("1", 1), ByPowers, Unit.Of("1", 1), ByPowers);
+
+    /// <summary>Mass flow.</summary>
+    public static readonly Shown MassFlow = new(
+        Unit.Of("kg/s", 1),
+        4,
+        Unit.Of("lb/min", 0.45359237 / 60),
+        2
+    );
+
+    /// <summary>Volume of a room.</summary>
+    public static readonly Shown RoomVolume = Of(VolumeKind.Kind, "m³", 1, "ft³", 0);
+
+    /// <summary>Head of a pump.</summary>
+    public static readonly Shown Head = Of(LengthKind.Kind, "m", 2, "ft", 1);
+
+    private const int ByPowers = -1;
+
     /// <summary>The unit for a reader.</summary>
     public Unit UnitIn(UnitSystem system) => system == UnitSystem.Us ? Us : Si;
 
@@ -112,6 +137,21 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
             "Kv" or "Cv" => $"{symbol} {Figure(si, system)}",
             _ => $"{Figure(si, system)} {symbol}",
         };
+    }
+
+    /// <summary>A difference of two values with its sign, for example <c>−0.4 K</c>; the offset of temperature scales drops out.</summary>
+    public string FormatDifference(double si, UnitSystem system)
+    {
+        var unit = UnitIn(system);
+        var symbol = unit.Symbol switch
+        {
+            "°C" => " K",
+            "1" => "",
+            var other => " " + other,
+        };
+        var size = Math.Abs(si) / unit.Factor;
+        var figure = size.ToString(size is >= 100 or 0 ? "0" : "G3", CultureInfo.InvariantCulture);
+        return (si < 0 ? "−" : "+") + figure + symbol;
     }
 
     /// <summary>The number alone, for a table whose head carries the unit.</summary>

@@ -271,6 +271,7 @@ internal static class SpaceStudy
             zone.TotalW,
             zone.WithoutHeatedFloorW,
             zone.Ventilation.HeatLossW,
+            zone.ToOtherZonesW,
             [
                 .. zone.Elements.Select(element => new ElementLossAnswer(
                     element.Element.Name,
@@ -280,6 +281,7 @@ internal static class SpaceStudy
                     element.ThermalBridgeSupplementWPerM2K,
                     zone.Zone.IndoorTemperatureC
                         - (element.TemperatureDifferenceK * element.Factor),
+                    element.Element.IsHeatedFloor,
                     element.HeatLossW,
                     how[(zone.Zone.Name, element.Element.Name)]
                 )),

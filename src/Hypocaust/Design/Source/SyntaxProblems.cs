@@ -25,18 +25,19 @@ internal static class SyntaxProblems
     public static Problem At(SourceText source, int offset, IReadOnlyList<Opening> open)
     {
         var bytes = source.Bytes;
+        var before = bytes[source.MarkLength..offset].TrimEnd(Blanks);
         var position = source.PositionOf(offset);
-        if (bytes[source.MarkLength..].Trim(" \t\r\n"u8).IsEmpty)
+        if (bytes[source.MarkLength..].Trim(Blanks).IsEmpty)
         {
             return Syntax(
                 "empty-file",
-                position,
+                new TextPosition(1, 1),
                 "the file is empty",
                 "start one with `hypocaust new`"
             );
         }
 
-        if (bytes[Math.Min(offset, bytes.Length)..].Trim(" \t\r\n"u8).IsEmpty)
+        if (bytes[offset..].Trim(Blanks).IsEmpty)
         {
             return Truncated(position, open);
         }
@@ -47,13 +48,38 @@ internal static class SyntaxProblems
             return BrokenText(found, position);
         }
 
-        if (char.IsAsciiLetter(found) || found == '_')
+        if (open.Count == 0 && !before.IsEmpty)
         {
-            return Word(WordAt(bytes, offset), position);
+            return Syntax(
+                "text-after-end",
+                position,
+                "the file goes on after its end",
+                "take out what follows"
+            );
         }
 
+        var isAfterGap = before.Length < offset - source.MarkLength;
+        return isAfterGap && open.Count > 0 && EndsValue(before) && StartsValue(found)
+            ? Missing(IsName(before), position, open[0])
+            : Misplaced(source, found, offset, open);
+    }
+
+    private static ReadOnlySpan<byte> Blanks => " \t\r\n"u8;
+
+    private static Problem Misplaced(
+        SourceText source,
+        char found,
+        int offset,
+        IReadOnlyList<Opening> open
+    )
+    {
+        var position = source.PositionOf(offset);
         return found switch
         {
+            _ when char.IsAsciiLetter(found) || found == '_' => Word(
+                WordAt(source.Bytes, offset),
+                position
+            ),
             '\'' => Syntax(
                 "single-quotes",
                 position,
@@ -67,13 +93,7 @@ internal static class SyntaxProblems
                 "a comma stands where a value belongs",
                 "take it out or write the value before it"
             ),
-            '"' or '{' or '[' when open.Count > 0 => Missing(position, open[0]),
-            _ when open.Count == 0 && position is not { Line: 1, Column: 1 } => Syntax(
-                "text-after-end",
-                position,
-                "the file goes on after its last bracket",
-                "take out what follows it"
-            ),
+            '"' or '{' or '[' when open.Count > 0 => Missing(isColon: false, position, open[0]),
             '+' or '-' or '.' or (>= '0' and <= '9') => Syntax(
                 "bad-number",
                 position,
@@ -88,6 +108,29 @@ internal static class SyntaxProblems
             ),
             _ => Unexpected(source, offset, position),
         };
+    }
+
+    private static bool EndsValue(ReadOnlySpan<byte> before) =>
+        !before.IsEmpty
+        && (
+            char.IsAsciiLetterOrDigit((char)before[^1])
+            || before[^1] is (byte)'"' or (byte)'}' or (byte)']'
+        );
+
+    private static bool StartsValue(char found) =>
+        char.IsAsciiLetterOrDigit(found) || found is '"' or '{' or '[' or '-';
+
+    // A text is a member's name if a brace or comma comes before it, and a value if a colon does
+    private static bool IsName(ReadOnlySpan<byte> before)
+    {
+        if (before[^1] != '"')
+        {
+            return false;
+        }
+
+        var start = before[..^1].LastIndexOf((byte)'"');
+        var ahead = start < 0 ? [] : before[..start].TrimEnd(Blanks);
+        return !ahead.IsEmpty && ahead[^1] is (byte)'{' or (byte)',';
     }
 
     // Quotes before the place on its line, escaped ones not counted: JSON texts cannot span lines
@@ -164,15 +207,22 @@ internal static class SyntaxProblems
             );
     }
 
-    private static Problem Missing(TextPosition position, Opening inside) =>
-        Syntax(
-            "missing-comma",
-            position,
-            "something is missing between two values",
-            inside.IsObject
-                ? "put a comma between members and a colon between a name and its value; names are texts in double quotes"
-                : "put a comma between the items"
-        );
+    private static Problem Missing(bool isColon, TextPosition position, Opening inside) =>
+        isColon && inside.IsObject
+            ? Syntax(
+                "missing-colon",
+                position,
+                "no colon stands between a name and its value",
+                "put a colon between them"
+            )
+            : Syntax(
+                "missing-comma",
+                position,
+                "no comma stands before this",
+                inside.IsObject
+                    ? "put a comma between the members"
+                    : "put a comma between the items"
+            );
 
     private static Problem Word(string word, TextPosition position) =>
         word is "NaN" or "Infinity" or "Inf" or "inf" or "nan"

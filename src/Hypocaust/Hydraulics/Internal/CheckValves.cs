@@ -64,7 +64,16 @@ internal sealed class CheckValves(
     }
 
     /// <summary>Changes valves that are wrong after a converged round. True where all were right.</summary>
-    public bool AllRight(int round, ReadOnlySpan<bool> shut, double tolerancePa)
+    /// <param name="round">Rounds before this one.</param>
+    /// <param name="shut">Which branches are shut by hand, in the network's order.</param>
+    /// <param name="tolerancePa">Pressures nearer than this are the same.</param>
+    /// <param name="negligibleKgPerS">Backward flow that is rounding: it is set to zero, and the valve may be called either.</param>
+    public bool AllRight(
+        int round,
+        ReadOnlySpan<bool> shut,
+        double tolerancePa,
+        double negligibleKgPerS
+    )
     {
         if (valves.Length == 0)
         {
@@ -74,7 +83,16 @@ internal sealed class CheckValves(
         var oneOnly = round >= RoundsTogether;
         foreach (var l in valves)
         {
-            if (!Closed[l] && step.Flow[l] < 0 && !shut[order.Public[l]])
+            if (Closed[l] || step.Flow[l] >= 0 || shut[order.Public[l]])
+            {
+                continue;
+            }
+
+            if (step.Flow[l] > -negligibleKgPerS)
+            {
+                step.Flow[l] = 0;
+            }
+            else
             {
                 Closed[l] = true;
                 if (oneOnly)
@@ -159,7 +177,7 @@ internal sealed class CheckValves(
                 return false;
             }
 
-            if (AnyReopened())
+            if (AnyReopened(shut))
             {
                 return true;
             }
@@ -185,11 +203,11 @@ internal sealed class CheckValves(
         return held[part] ? level.Length - 1 : part;
     }
 
-    private bool AnyReopened()
+    private bool AnyReopened(ReadOnlySpan<bool> shut)
     {
         foreach (var l in valves)
         {
-            if (!Closed[l] && step.Open[l] == 0)
+            if (!Closed[l] && step.Open[l] == 0 && !shut[order.Public[l]])
             {
                 return true;
             }

@@ -1,7 +1,8 @@
 namespace Hypocaust.Hydraulics.Internal;
 
 /// <summary>
-/// Order of elimination by least degree (a node with the fewest remaining neighbours goes next) and the fill it makes.
+/// Order of elimination by least degree (a node with the fewest remaining neighbours goes next; among equals the one that waits
+/// for the shortest row of others, so that the processor can overlap them) and the fill it makes.
 /// Pipe networks are chains, ladders and a few loops: there it makes next to no fill.
 /// </summary>
 internal sealed class EliminationPattern
@@ -36,15 +37,17 @@ internal sealed class EliminationPattern
 
         var orderOf = new int[count];
         var below = new int[count][];
+        var depth = new int[count];
         var remaining = Enumerable.Range(0, count).ToList();
         for (var k = 0; k < count; k++)
         {
-            var next = remaining.MinBy(v => neighbours[v].Count);
+            var next = remaining.MinBy(v => (neighbours[v].Count, depth[v]));
             remaining.Remove(next);
             orderOf[next] = k;
             below[k] = [.. neighbours[next]];
             foreach (var v in below[k])
             {
+                depth[v] = Math.Max(depth[v], depth[next] + 1);
                 neighbours[v].Remove(next);
                 neighbours[v].UnionWith(below[k]);
                 neighbours[v].Remove(v);

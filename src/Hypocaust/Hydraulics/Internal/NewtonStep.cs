@@ -7,7 +7,7 @@ namespace Hypocaust.Hydraulics.Internal;
 /// <summary>Sums and largest values gathered while all branches are stepped.</summary>
 internal struct StepMeasures
 {
-    /// <summary>Slope of the content along the step at its end (Σ d·(loss − difference)), W·m³/kg-like; its zero is the best step.</summary>
+    /// <summary>Slope of the content (Σ ∫ loss dm) along the step at its end, Σ d·(loss − difference), Pa·kg/s; where it is zero the step is best.</summary>
     public double SlopeAtEnd;
 
     /// <summary>The same at the start of the step; never positive.</summary>

@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Hypocaust.Hydraulics.Internal;
 
 /// <summary>
@@ -76,24 +79,7 @@ internal sealed class NodalEquations
     /// <param name="anchored">Slots of one node in each part cut off from every given pressure.</param>
     public bool Solve(NewtonStep step, ReadOnlySpan<int> anchored)
     {
-        var off = factorisation.OffDiagonal;
-        Array.Clear(diagonal);
-        Array.Clear(Change);
-        Array.Clear(off);
-        var conductance = step.Conductance;
-        for (var l = 0; l < branches; l++)
-        {
-            var g = conductance[l];
-            var flow = step.Flow[l] + (g * step.Residual[l]);
-            var from = From[l];
-            var to = To[l];
-            diagonal[from] += g;
-            diagonal[to] += g;
-            off[coupling[l]] -= g;
-            Change[from] -= flow;
-            Change[to] += flow;
-        }
-
+        Assemble(step);
         foreach (var slot in anchored)
         {
             // flows within a cut-off part balance by themselves, so tying one node to its own level changes no flow
@@ -111,22 +97,12 @@ internal sealed class NodalEquations
             Potential[slot] += Change[slot];
         }
 
-        for (var l = 0; l < branches; l++)
-        {
-            step.DifferenceChange[l] = Change[From[l]] - Change[To[l]];
-        }
-
+        Gather(Change, step.DifferenceChange);
         return true;
     }
 
     /// <summary>Differences of the branches from the potentials.</summary>
-    public void Differences(double[] difference)
-    {
-        for (var l = 0; l < branches; l++)
-        {
-            difference[l] = Potential[From[l]] - Potential[To[l]];
-        }
-    }
+    public void Differences(double[] difference) => Gather(Potential, difference);
 
     /// <summary>Works out <see cref="Imbalance"/> and gives its largest value among nodes without given pressure.</summary>
     public double LargestImbalance(double[] flow, out int worstSlot)
@@ -150,6 +126,40 @@ internal sealed class NodalEquations
         }
 
         return largest;
+    }
+
+    private void Assemble(NewtonStep step)
+    {
+        Array.Clear(diagonal);
+        Array.Clear(Change);
+        Array.Clear(factorisation.OffDiagonal);
+        ref var d = ref MemoryMarshal.GetArrayDataReference(diagonal);
+        ref var balance = ref MemoryMarshal.GetArrayDataReference(Change);
+        ref var off = ref MemoryMarshal.GetArrayDataReference(factorisation.OffDiagonal);
+        ref var conductance = ref MemoryMarshal.GetArrayDataReference(step.Conductance);
+        ref var flow = ref MemoryMarshal.GetArrayDataReference(step.Flow);
+        ref var residual = ref MemoryMarshal.GetArrayDataReference(step.Residual);
+        for (var l = 0; l < branches; l++)
+        {
+            var g = Unsafe.Add(ref conductance, l);
+            var expected = Unsafe.Add(ref flow, l) + (g * Unsafe.Add(ref residual, l));
+            var from = From[l];
+            var to = To[l];
+            Unsafe.Add(ref d, from) += g;
+            Unsafe.Add(ref d, to) += g;
+            Unsafe.Add(ref off, coupling[l]) -= g;
+            Unsafe.Add(ref balance, from) -= expected;
+            Unsafe.Add(ref balance, to) += expected;
+        }
+    }
+
+    private void Gather(double[] values, double[] difference)
+    {
+        ref var value = ref MemoryMarshal.GetArrayDataReference(values);
+        for (var l = 0; l < branches; l++)
+        {
+            difference[l] = Unsafe.Add(ref value, From[l]) - Unsafe.Add(ref value, To[l]);
+        }
     }
 
     private static (int From, int To) Ends(Network network, int index) =>

@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Hypocaust.Hydraulics.Internal;
 
 /// <summary>
@@ -57,49 +60,58 @@ internal sealed class SparseLdl
     public double[] OffDiagonal { get; }
 
     /// <summary>Factorises and solves in place. False where a pivot is not positive: the matrix is singular in double precision.</summary>
-    /// <param name="diagonal">Diagonal; overwritten.</param>
-    /// <param name="x">Right-hand side; on return the solution.</param>
+    /// <param name="diagonal">Diagonal, at least as long as the matrix; overwritten.</param>
+    /// <param name="x">Right-hand side, at least as long; on return the solution.</param>
     public bool Solve(double[] diagonal, double[] x)
     {
-        var values = OffDiagonal;
-        var t = 0;
+        // references instead of indexed arrays: the bounds are right by construction, and checking them costs a third of the time
+        ref var d = ref MemoryMarshal.GetArrayDataReference(diagonal);
+        ref var v = ref MemoryMarshal.GetArrayDataReference(OffDiagonal);
+        ref var f = ref MemoryMarshal.GetArrayDataReference(factor);
+        ref var r = ref MemoryMarshal.GetArrayDataReference(row);
+        ref var meeting = ref MemoryMarshal.GetArrayDataReference(target);
+        ref var b = ref MemoryMarshal.GetArrayDataReference(x);
+        var first = 0;
         for (var k = 0; k < count; k++)
         {
-            var pivot = diagonal[k];
+            var pivot = Unsafe.Add(ref d, k);
             if (!(pivot > 0))
             {
                 return false;
             }
 
             var inverse = 1 / pivot;
-            var y = x[k];
-            var first = start[k];
+            var y = Unsafe.Add(ref b, k);
             var end = start[k + 1];
-            for (var a = first; a < end; a++)
+            for (var i = first; i < end; i++)
             {
-                var value = values[a];
+                var value = Unsafe.Add(ref v, i);
                 var l = value * inverse;
-                factor[a] = l;
-                diagonal[row[a]] -= l * value;
-                x[row[a]] -= l * y;
-                for (var b = first; b < a; b++)
+                var other = Unsafe.Add(ref r, i);
+                Unsafe.Add(ref f, i) = l;
+                Unsafe.Add(ref d, other) -= l * value;
+                Unsafe.Add(ref b, other) -= l * y;
+                for (var j = first; j < i; j++)
                 {
-                    values[target[t++]] -= l * values[b];
+                    Unsafe.Add(ref v, meeting) -= l * Unsafe.Add(ref v, j);
+                    meeting = ref Unsafe.Add(ref meeting, 1);
                 }
             }
 
-            x[k] = y * inverse;
+            Unsafe.Add(ref b, k) = y * inverse;
+            first = end;
         }
 
         for (var k = count - 1; k >= 0; k--)
         {
-            var sum = x[k];
-            for (var a = start[k]; a < start[k + 1]; a++)
+            var sum = Unsafe.Add(ref b, k);
+            for (var i = start[k]; i < first; i++)
             {
-                sum -= factor[a] * x[row[a]];
+                sum -= Unsafe.Add(ref f, i) * Unsafe.Add(ref b, Unsafe.Add(ref r, i));
             }
 
-            x[k] = sum;
+            first = start[k];
+            Unsafe.Add(ref b, k) = sum;
         }
 
         return true;
