@@ -65,6 +65,33 @@ public sealed class Rendering
             }
         }
 
+        foreach (var example in Examples.All)
+        {
+            var answer = Study.Solve(example);
+            foreach (var shape in Enum.GetValues<SheetShape>())
+            {
+                Sheet[] sheets =
+                [
+                    PlantSchematic.Draw(example, answer, example.Units, shape),
+                    PressureLine.Draw(example, answer, example.Units, shape),
+                    .. PumpCurve.DrawAll(example, answer, example.Units, shape),
+                    SpaceSection.Draw(example, answer, example.Units, shape),
+                    FloorSection.Draw(example, answer, example.Units, null, shape),
+                    LoopBars.Draw(example, answer, example.Units, shape),
+                ];
+                foreach (var sheet in sheets)
+                {
+                    File.WriteAllText(
+                        Path.Combine(
+                            to,
+                            $"x-{example.Name.Replace(' ', '-')}-{sheet.Name}-{shape}.svg"
+                        ),
+                        sheet.ToSvg(SvgForm.StandAlone)
+                    );
+                }
+            }
+        }
+
         var fresh = DesignFile.Read(DesignFile.New("Fresh start")).Value.Design;
         foreach (var shape in Enum.GetValues<SheetShape>())
         {
