@@ -61,6 +61,20 @@ public sealed class DiagramTests
         }
     }
 
+    [Theory]
+    [InlineData(SheetShape.Wide)]
+    [InlineData(SheetShape.Narrow)]
+    public void The_examples_as_solved_are_drawn_clear(SheetShape shape)
+    {
+        foreach (var design in Examples.All)
+        {
+            foreach (var sheet in All(design, Study.Solve(design), design.Units, shape))
+            {
+                Colliding(sheet).ShouldBeEmpty($"{design.Name}, {sheet.Name}");
+            }
+        }
+    }
+
     [Fact]
     public void Arrow_groups_of_the_section_add_up_to_the_loss_of_the_building()
     {

@@ -209,6 +209,24 @@ public sealed class PlantSchematicTests
     }
 
     [Fact]
+    public void The_examples_as_solved_are_drawn_clear_as_circuits()
+    {
+        foreach (var design in Examples.All)
+        {
+            foreach (var shape in Enum.GetValues<SheetShape>())
+            {
+                var sheet = PlantSchematic.Draw(design, Study.Solve(design), design.Units, shape);
+                Overlaps.Of(sheet).ShouldBeEmpty($"{design.Name}, {shape}");
+                Overlaps
+                    .Labels(sheet.Marks)
+                    .ShouldNotContain(label =>
+                        label.Words.StartsWith("from ", StringComparison.Ordinal)
+                    );
+            }
+        }
+    }
+
+    [Fact]
     public void Any_piping_is_drawn_clear_with_every_item_once()
     {
         for (var seed = 1; seed <= 300; seed++)

@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Papers.Floor;
@@ -12,16 +13,30 @@ namespace Hypocaust.Papers.Tests;
 
 public sealed class Rendering
 {
+    /// <summary>Set HYPOCAUST_DRAWINGS to a directory to keep the files and look at them.</summary>
     [Fact]
-    public void Write_all()
+    public void Every_drawing_can_be_written_to_a_file_that_reads_back_as_SVG()
     {
-        var to = Environment.GetEnvironmentVariable("HYPOCAUST_DRAWINGS");
-        if (string.IsNullOrEmpty(to))
+        var kept = Environment.GetEnvironmentVariable("HYPOCAUST_DRAWINGS");
+        var to = string.IsNullOrEmpty(kept)
+            ? Directory.CreateTempSubdirectory("hypocaust-drawings").FullName
+            : Directory.CreateDirectory(kept).FullName;
+        WriteAll(to);
+        var files = Directory.GetFiles(to, "*.svg");
+        files.Length.ShouldBeGreaterThan(80);
+        foreach (var file in files)
         {
-            return;
+            XDocument.Load(file).Root!.Name.LocalName.ShouldBe("svg");
         }
 
-        Directory.CreateDirectory(to);
+        if (string.IsNullOrEmpty(kept))
+        {
+            Directory.Delete(to, recursive: true);
+        }
+    }
+
+    private static void WriteAll(string to)
+    {
         foreach (var name in SamplePlants.Names)
         {
             var design = SamplePlants.Of(name);
@@ -47,6 +62,33 @@ public sealed class Rendering
                         .Draw(rolled, SampleAnswers.Of(rolled), UnitSystem.Si, shape)
                         .ToSvg(SvgForm.StandAlone)
                 );
+            }
+        }
+
+        foreach (var example in Examples.All)
+        {
+            var answer = Study.Solve(example);
+            foreach (var shape in Enum.GetValues<SheetShape>())
+            {
+                Sheet[] sheets =
+                [
+                    PlantSchematic.Draw(example, answer, example.Units, shape),
+                    PressureLine.Draw(example, answer, example.Units, shape),
+                    .. PumpCurve.DrawAll(example, answer, example.Units, shape),
+                    SpaceSection.Draw(example, answer, example.Units, shape),
+                    FloorSection.Draw(example, answer, example.Units, null, shape),
+                    LoopBars.Draw(example, answer, example.Units, shape),
+                ];
+                foreach (var sheet in sheets)
+                {
+                    File.WriteAllText(
+                        Path.Combine(
+                            to,
+                            $"x-{example.Name.Replace(' ', '-')}-{sheet.Name}-{shape}.svg"
+                        ),
+                        sheet.ToSvg(SvgForm.StandAlone)
+                    );
+                }
             }
         }
 

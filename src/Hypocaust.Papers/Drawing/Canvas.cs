@@ -46,6 +46,10 @@ internal sealed class Canvas
     public void Line(string style, double x1, double y1, double x2, double y2) =>
         marks.Add(new Stroke(style, [new(x1, y1), new(x2, y2)]));
 
+    /// <summary>Draws a line below all that has been drawn so far.</summary>
+    public void Under(string style, params ReadOnlySpan<Point> points) =>
+        marks.Insert(0, new Stroke(style, [.. points]));
+
     /// <summary>Writes a line of text.</summary>
     public void Text(
         Face face,

@@ -14,6 +14,10 @@ internal sealed class SpaceSectionSheet(SpaceAnswer space, UnitSystem units, boo
     private readonly double width = wide ? 930 : 390;
     private readonly double half = wide ? 210 : 88;
 
+    private readonly double total = GroupLoss.Of(space).Sum(one => one.LossW) is var sum and not 0
+        ? sum
+        : 1;
+
     private double Middle => width / 2;
 
     private double Left => Middle - half;
@@ -169,7 +173,7 @@ internal sealed class SpaceSectionSheet(SpaceAnswer space, UnitSystem units, boo
 
     private void Words(Canvas inner, GroupLoss loss, Point from, Point tip, double dx, double dy)
     {
-        var share = Shown.Share.Format(loss.LossW / space.DesignLossW, units);
+        var share = Shown.Share.Format(loss.LossW / total, units);
         var figure = Shown.SmallHeat.Format(loss.LossW, units);
         if (dy != 0)
         {
