@@ -82,6 +82,8 @@ public static class HypocaustWeb
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // A page of an earlier run shows a token that this run cannot read; a new one is made, and nobody needs to hear of it
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         builder.Services.AddOwnNames();
         builder.Services.AddSingleton(session);
         // Keys that live as long as the program: nothing is left on the disk

@@ -87,7 +87,7 @@ public partial class Entry
     private void Commit(string? typed)
     {
         var text = typed ?? "";
-        if (text != Text)
+        if (text != Text || IsAssumed)
         {
             Session.Edit(
                 new DesignEdit(

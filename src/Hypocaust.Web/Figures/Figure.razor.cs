@@ -35,6 +35,9 @@ public partial class Figure
     [CascadingParameter]
     private WhyScope? Scope { get; set; }
 
+    [CascadingParameter(Name = "OpenPath")]
+    private string? OpenPath { get; set; }
+
     private string? Words =>
         Text
         ?? (

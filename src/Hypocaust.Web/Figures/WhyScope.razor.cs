@@ -13,16 +13,13 @@ public partial class WhyScope
     [Parameter, EditorRequired]
     public required RenderFragment ChildContent { get; set; }
 
-    /// <summary>Whether the derivation of a number is open.</summary>
-    public bool IsOpen(string figurePath) => path == figurePath;
-
     /// <summary>Opens the derivation of a number, or closes it.</summary>
     /// <param name="figurePath">Path of the number.</param>
     /// <param name="figureWords">The number as it is shown.</param>
     /// <param name="figure">Its button, to which the focus returns.</param>
     public void Toggle(string figurePath, string figureWords, ElementReference figure)
     {
-        path = IsOpen(figurePath) ? null : figurePath;
+        path = path == figurePath ? null : figurePath;
         words = figureWords;
         asked = figure;
         StateHasChanged();

@@ -132,5 +132,5 @@ public partial class PlantPage
     private static IEnumerable<(ItemAnswer Item, int Index)> Readings(PlantAnswer plant) =>
         plant
             .Items.Select((item, index) => (item, index))
-            .Where(pair => pair.item.Kind is "thermometer" or "gauge");
+            .Where(pair => pair.item.Kind is "thermometer" or "pressure gauge");
 }
