@@ -1,5 +1,10 @@
 using System.Globalization;
+using Hypocaust.Cli.New;
 using Hypocaust.Cli.Open;
+using Hypocaust.Cli.Review;
+using Hypocaust.Cli.Schema;
+using Hypocaust.Cli.Solve;
+using Hypocaust.Cli.Terminal;
 using Spectre.Console.Cli;
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -13,6 +18,18 @@ app.Configure(config =>
     config
         .AddCommand<OpenCommand>("open")
         .WithDescription("Open a design in the browser; without a file, the demo.");
+    config
+        .AddCommand<NewCommand>("new")
+        .WithDescription("Write a small complete design to start from.");
+    config
+        .AddCommand<SolveCommand>("solve")
+        .WithDescription("Answer a design: heat, floor, flows, findings.");
+    config
+        .AddCommand<ReviewCommand>("review")
+        .WithDescription("Say what is unsafe, unsuitable or missing.");
+    config
+        .AddCommand<SchemaCommand>("schema")
+        .WithDescription("Print the JSON Schema of the design, or of the answer.");
 });
 try
 {
@@ -21,5 +38,5 @@ try
 catch (CommandAppException wrong)
 {
     await Console.Error.WriteLineAsync(wrong.Message);
-    return 64;
+    return ExitCode.Usage;
 }

@@ -29,7 +29,7 @@ public static class Study
             floorIsMissing || design.Plant is not { } plantDesign
                 ? null
                 : Keep(PlantStudy.Solve(design, plantDesign, floor, parts.Find), problems);
-        var floorAnswer = floor?.Answer(plant?.State);
+        var floorAnswer = floor is null ? null : FloorReport.Of(floor, space!.Answer, plant?.State);
         var plantAnswer = plant is null
             ? null
             : PlantReport.Of(plant.State, design.Plant!, plant.Fluid);

@@ -9,8 +9,7 @@ internal static class Designs
 {
     public const string SetPoint = "$.plant.items.heater.setPoint";
 
-    public static DesignDocument Small { get; } =
-        DesignFile.Read(DesignFile.New("Shed"), MaterialTable.Names).Value;
+    public static DesignDocument Small { get; } = DesignFile.Read(DesignFile.New("Shed")).Value;
 
     public static DesignSession Session(EditJournal? journal = null, DesignPlace? place = null) =>
         new(Small, "shed.hypocaust.json", place, journal, TimeProvider.System);

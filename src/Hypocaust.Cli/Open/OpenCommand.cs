@@ -1,5 +1,4 @@
-using System.Globalization;
-using Hypocaust.Problems;
+using Hypocaust.Cli.Terminal;
 using Hypocaust.Web;
 using Spectre.Console.Cli;
 
@@ -8,8 +7,6 @@ namespace Hypocaust.Cli.Open;
 /// <summary><c>hypocaust open [FILE]</c>: the live web app.</summary>
 internal sealed class OpenCommand : AsyncCommand<OpenSettings>
 {
-    private const int CannotRead = 2;
-
     /// <inheritdoc/>
     public override async Task<int> ExecuteAsync(
         CommandContext context,
@@ -34,19 +31,7 @@ internal sealed class OpenCommand : AsyncCommand<OpenSettings>
         }
 
         var problems = await HypocaustWeb.Start(options, Console.Out, cancellationToken);
-        foreach (var problem in problems)
-        {
-            await Console.Error.WriteLineAsync(Line(options.File ?? options.DemoFile, problem));
-        }
-
-        return problems.IsEmpty ? 0 : CannotRead;
+        ProblemPrinter.Print(Console.Error, options.File ?? options.DemoFile, null, problems);
+        return problems.IsEmpty ? ExitCode.Clean : ExitCode.CannotRead;
     }
-
-    private static string Line(string file, Problem problem) =>
-        problem.Position is { } at
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"{file}:{at.Line}:{at.Column}: {problem}"
-            )
-            : problem.ToString();
 }

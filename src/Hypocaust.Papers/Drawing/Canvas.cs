@@ -15,6 +15,19 @@ internal sealed class Canvas
     /// <summary>Rooms taken so far.</summary>
     public IReadOnlyList<Claim> Claims => claims;
 
+    /// <summary>Rooms of all words drawn so far.</summary>
+    public IEnumerable<Bounds> Words() => Words(marks);
+
+    private static IEnumerable<Bounds> Words(IEnumerable<Mark> marks) =>
+        marks.SelectMany(mark =>
+            mark switch
+            {
+                Label { Words.Length: > 0 } label => [label.Bounds],
+                Group group => Words(group.Marks),
+                _ => Enumerable.Empty<Bounds>(),
+            }
+        );
+
     /// <summary>Draws a mark; a label also takes its room.</summary>
     public void Add(Mark mark, string owner = "text")
     {
@@ -32,6 +45,10 @@ internal sealed class Canvas
     /// <summary>Draws a line between two places.</summary>
     public void Line(string style, double x1, double y1, double x2, double y2) =>
         marks.Add(new Stroke(style, [new(x1, y1), new(x2, y2)]));
+
+    /// <summary>Draws a line below all that has been drawn so far.</summary>
+    public void Under(string style, params ReadOnlySpan<Point> points) =>
+        marks.Insert(0, new Stroke(style, [.. points]));
 
     /// <summary>Writes a line of text.</summary>
     public void Text(
@@ -170,6 +187,7 @@ internal sealed class Canvas
         )
         {
             Claims = [.. claims],
+            IdPrefix = width <= 390 ? "narrow-" : "",
         };
 
     private void Take(Mark mark, string owner)

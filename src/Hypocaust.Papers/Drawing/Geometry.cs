@@ -29,6 +29,9 @@ public readonly record struct Bounds(double Left, double Top, double Right, doub
         && Top < other.Bottom - 1e-9
         && other.Top < Bottom - 1e-9;
 
+    /// <summary>Whether another rectangle lies within.</summary>
+    public bool Holds(Bounds other) => With(other) == this;
+
     /// <summary>The rectangle grown on all sides.</summary>
     public Bounds Grown(double by) => new(Left - by, Top - by, Right + by, Bottom + by);
 

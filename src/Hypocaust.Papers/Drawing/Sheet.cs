@@ -38,6 +38,9 @@ public sealed record Sheet(
     ImmutableArray<Mark> Marks
 )
 {
+    /// <summary>Put before every id of the drawing, so that a page can hold two shapes of the same drawing: empty, or <c>narrow-</c>.</summary>
+    public string IdPrefix { get; init; } = "";
+
     /// <summary>Rooms that nothing else may enter, for the layout and its tests.</summary>
     internal ImmutableArray<Claim> Claims { get; init; } = [];
 

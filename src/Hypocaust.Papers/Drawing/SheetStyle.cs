@@ -29,7 +29,10 @@ public static class SheetStyle
         .sheet .gap{fill:none;stroke:var(--g);stroke-width:10}
         .sheet .still{stroke:var(--s);stroke-width:1.4}
         .sheet .still.return{stroke-dasharray:5 4}
+        .sheet .outline{fill:none;stroke:var(--i);stroke-width:3.4;stroke-linejoin:round;stroke-linecap:round}
+        .sheet .speck{fill:var(--s)}
         .sheet .curve{stroke:var(--i);stroke-width:2}
+        .sheet .curve.fine{stroke-width:1.3}
         .sheet .dash{stroke-dasharray:6 4}
         .sheet .mark{stroke:var(--c);stroke-width:1.6}
         .sheet .heat{fill:var(--c)}
@@ -58,8 +61,14 @@ public static class SheetStyle
             ("var(--g)", "#fdfaf3"),
             ("var(--c)", "#96491f"),
             ("var(--focus,#1d4e89)", "#1d4e89"),
-            ("var(--mono,\"Liberation Mono\",ui-monospace,monospace)", "\"Liberation Mono\",monospace"),
-            ("var(--sans,\"Liberation Sans\",system-ui,sans-serif)", "\"Liberation Sans\",sans-serif"),
+            (
+                "var(--mono,\"Liberation Mono\",ui-monospace,monospace)",
+                "\"Liberation Mono\",monospace"
+            ),
+            (
+                "var(--sans,\"Liberation Sans\",system-ui,sans-serif)",
+                "\"Liberation Sans\",sans-serif"
+            ),
             ("var(--serif,\"Liberation Serif\",Georgia,serif)", "\"Liberation Serif\",serif"),
         ];
         var rules = css.ReplaceLineEndings("\n")

@@ -23,8 +23,10 @@ internal static class SvgWriter
             text.Append(CultureInfo.InvariantCulture, $" width=\"{width}\" height=\"{height}\"");
         }
 
-        text.Append(" aria-labelledby=\"").Append(Escape(sheet.Name)).Append("-title\">\n");
-        text.Append("<title id=\"").Append(Escape(sheet.Name)).Append("-title\">");
+        text.Append(" aria-labelledby=\"")
+            .Append(Escape(sheet.IdPrefix + sheet.Name))
+            .Append("-title\">\n");
+        text.Append("<title id=\"").Append(Escape(sheet.IdPrefix + sheet.Name)).Append("-title\">");
         text.Append(Escape(sheet.Title)).Append("</title>\n");
         text.Append("<desc>").Append(Escape(sheet.Description)).Append("</desc>\n");
         if (form == SvgForm.StandAlone)
@@ -35,7 +37,7 @@ internal static class SvgWriter
 
         foreach (var mark in sheet.Marks)
         {
-            Append(text, mark);
+            Append(text, mark, sheet.IdPrefix);
         }
 
         return text.Append("</svg>\n").ToString();
@@ -80,12 +82,12 @@ internal static class SvgWriter
         return text == "-0" ? "0" : text;
     }
 
-    private static void Append(StringBuilder text, Mark mark)
+    private static void Append(StringBuilder text, Mark mark, string prefix)
     {
         switch (mark)
         {
             case Group group:
-                AppendGroup(text, group);
+                AppendGroup(text, group, prefix);
                 break;
             case Stroke stroke:
                 AppendStroke(text, stroke);
@@ -115,12 +117,12 @@ internal static class SvgWriter
         }
     }
 
-    private static void AppendGroup(StringBuilder text, Group group)
+    private static void AppendGroup(StringBuilder text, Group group, string prefix)
     {
         text.Append("<g").Append(Class(group));
         if (group.Id is { } id)
         {
-            text.Append(" id=\"").Append(Escape(id)).Append('"');
+            text.Append(" id=\"").Append(Escape(prefix + id)).Append('"');
         }
 
         if (group.Item is { } item)
@@ -136,7 +138,7 @@ internal static class SvgWriter
 
         foreach (var mark in group.Marks)
         {
-            Append(text, mark);
+            Append(text, mark, prefix);
         }
 
         text.Append("</g>\n");

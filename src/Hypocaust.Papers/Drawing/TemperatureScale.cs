@@ -2,22 +2,21 @@ using System.Globalization;
 
 namespace Hypocaust.Papers.Drawing;
 
-/// <summary>Colours of temperatures: the published map <c>vik</c>, cold blue to hot red, uniform to the eye and safe for colour-blind readers.</summary>
-/// <remarks>Stops: F. Crameri, Scientific colour maps 8.0.1, map "vik" (10 stops), MIT licence, doi:10.5281/zenodo.1243862.</remarks>
+/// <summary>Colours of temperatures: the published map <c>batlow</c>, dark blue for cold to pale rose for hot, uniform to the eye, never white, and safe for colour-blind readers.</summary>
+/// <remarks>Stops: F. Crameri, Scientific colour maps 8.0.1, map "batlow" (every eighth of it), MIT licence, doi:10.5281/zenodo.1243862.</remarks>
 public sealed class TemperatureScale
 {
     private static readonly (int R, int G, int B)[] Stops =
     [
-        (0x00, 0x12, 0x61),
-        (0x03, 0x3E, 0x7D),
-        (0x1E, 0x6F, 0x9D),
-        (0x71, 0xA8, 0xC4),
-        (0xC9, 0xDD, 0xE7),
-        (0xEA, 0xCE, 0xBD),
-        (0xD3, 0x97, 0x74),
-        (0xBE, 0x65, 0x33),
-        (0x8B, 0x27, 0x06),
-        (0x59, 0x00, 0x08),
+        (0x01, 0x19, 0x59),
+        (0x11, 0x43, 0x60),
+        (0x22, 0x60, 0x61),
+        (0x4D, 0x73, 0x4D),
+        (0x82, 0x82, 0x31),
+        (0xC0, 0x90, 0x36),
+        (0xF1, 0x9D, 0x6B),
+        (0xFD, 0xB4, 0xB4),
+        (0xFA, 0xCC, 0xFA),
     ];
 
     /// <summary>A scale from its coldest to its hottest temperature.</summary>

@@ -42,7 +42,7 @@ internal sealed class CircuitFinder
     private HeaterCircuit? Find(DrawnItem heater)
     {
         Build(heater);
-        while (Trim() || Chain() || Merge()) { }
+        while (Chain() || Merge() || Trim()) { }
 
         var way = Between(At(heater.Name, "out"), At(heater.Name, "in"));
         if (way is not { } found)

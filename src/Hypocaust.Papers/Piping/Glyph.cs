@@ -25,7 +25,13 @@ internal static class Glyph
         var canvas = new Canvas();
         var inner = new Canvas();
         var room = Symbols.Draw(inner, item, at, element.Forward ? way : way.Opposite, side);
-        Words(inner, words, item, room, side, nameWidth);
+        var stubbed = !element.Stubs.IsEmpty;
+        var textSide = stubbed && !side.IsLevel ? side.Opposite : side;
+        var textRoom =
+            stubbed && side.IsLevel
+                ? room.With(Bounds.Around(side.From(at, 26).X, at.Y, 2, 2))
+                : room;
+        Words(inner, words, item, textRoom, textSide, nameWidth);
         canvas.Gather(inner, DrawingId.OfItem(item.Name), item.Name, words.Title(item));
         var next = 0.0;
         foreach (var stub in element.Stubs)
@@ -53,9 +59,12 @@ internal static class Glyph
             lines.AddRange(face.Lines(line, nameWidth + 40, 2).Select(text => (face, text)));
         }
 
-        lines.AddRange(
-            Face.Soft.Lines(ItemWords.Name(item), nameWidth, 3).Select(text => (Face.Soft, text))
-        );
+        lines.AddRange(Face.Soft.Lines(item.Name, nameWidth, 3).Select(text => (Face.Soft, text)));
+        if (ItemWords.Remark(item) is { } remark)
+        {
+            lines.Add((Face.Soft, remark));
+        }
+
         Stack(canvas, lines, room, side, item.Name);
     }
 
@@ -95,30 +104,65 @@ internal static class Glyph
         double nameWidth
     )
     {
-        const double Pitch = 46;
         var along = side.IsLevel ? Way.Down : side;
+        var textSide = side.IsLevel ? side : Way.Right;
         var start = side.IsLevel ? side.From(at, 24 + offset) : new Point(at.X + offset, at.Y);
-        var items = way.OfType<ItemElement>().ToList();
-        var reach = 12 + (Pitch * Math.Max(items.Count, 1));
-        canvas.Line("still", at, start, along.From(start, reach - (Pitch / 2)));
-        var widest = 0.0;
-        for (var i = 0; i < items.Count; i++)
+        var (reach, widest) = (18.0, 0.0);
+        foreach (var element in way.OfType<ItemElement>())
         {
-            var inner = new Canvas();
-            var place = along.From(start, 12 + (Pitch * (i + 0.5)));
-            var room = items[i].Item.IsTapped
-                ? Symbols.Draw(inner, items[i].Item, along.From(place, -18), along, along)
-                : Symbols.Draw(inner, items[i].Item, place, along, Way.Right);
-            Words(inner, words, items[i].Item, room, Way.Right, nameWidth);
-            widest = Math.Max(widest, inner.Claims.Max(claim => claim.Room.Right) - start.X);
-            canvas.Gather(
-                inner,
-                DrawingId.OfItem(items[i].Item.Name),
-                items[i].Item.Name,
-                words.Title(items[i].Item)
+            var glyph = StubPart(
+                words,
+                element.Item,
+                along.From(start, reach),
+                along,
+                textSide,
+                nameWidth
+            );
+            while (Meets(glyph, canvas))
+            {
+                reach += 4;
+                glyph = StubPart(
+                    words,
+                    element.Item,
+                    along.From(start, reach),
+                    along,
+                    textSide,
+                    nameWidth
+                );
+            }
+
+            canvas.Adopt(glyph);
+            reach += 44;
+            widest = Math.Max(
+                widest,
+                glyph.Claims.Max(one => Math.Max(one.Room.Right - start.X, start.X - one.Room.Left))
             );
         }
 
+        canvas.Under("thin", at, start, along.From(start, Math.Max(18, reach - 38)));
         return offset + widest + 24;
+    }
+
+    private static bool Meets(Canvas glyph, Canvas canvas) =>
+        glyph.Claims.Any(one => canvas.Claims.Any(other => other.Room.Overlaps(one.Room.Grown(3))));
+
+    private static Canvas StubPart(
+        ItemWords words,
+        DrawnItem item,
+        Point at,
+        Way along,
+        Way textSide,
+        double nameWidth
+    )
+    {
+        var inner = new Canvas();
+        var place = along.From(at, 20);
+        var room = item.IsTapped
+            ? Symbols.Draw(inner, item, along.From(place, -18), along, along)
+            : Symbols.Draw(inner, item, place, along, Way.Right);
+        Words(inner, words, item, room, textSide, nameWidth);
+        var outer = new Canvas();
+        outer.Gather(inner, DrawingId.OfItem(item.Name), item.Name, words.Title(item));
+        return outer;
     }
 }

@@ -34,11 +34,9 @@ internal sealed class ItemWords(PipingGraph graph, UnitSystem units)
             },
         ];
 
-    /// <summary>The name as written at the symbol.</summary>
-    public static string Name(DrawnItem item) =>
-        item is { Kind: SymbolKind.Circulator, Item.Speed: { } speed }
-            ? $"{item.Name} · speed {speed}"
-            : item.Name;
+    /// <summary>A second line under the name, or null.</summary>
+    public static string? Remark(DrawnItem item) =>
+        item is { Kind: SymbolKind.Circulator, Item.Speed: { } speed } ? $"speed {speed}" : null;
 
     /// <summary>All figures of an item, for a pointer resting on it.</summary>
     public string Title(DrawnItem item)

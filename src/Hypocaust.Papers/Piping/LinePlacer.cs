@@ -106,7 +106,8 @@ internal sealed class LinePlacer(PlantCanvas canvas, ItemWords words, double nam
         {
             var room = claim.Room.Moved(move.X, move.Y).Grown(Clearance);
             return !canvas.Over.Claims.Any(other => other.Room.Overlaps(room))
-                && (claim.Owner == "pipe" || !canvas.Keep.Exists(keep => keep.Overlaps(room)));
+                && !canvas.Keep.Exists(keep => keep.Overlaps(room))
+                && !canvas.PipeRooms.Exists(pipe => pipe.Overlaps(room));
         });
 
     private static double Reach(Claim claim, Point start, Way way) =>

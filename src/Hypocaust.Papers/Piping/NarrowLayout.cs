@@ -30,7 +30,7 @@ internal sealed class NarrowLayout(
         var pen = NewPen();
         pen.MoveTo(new(((Left + Right) / 2) - 32, 0));
         pen.Corner(new(Left, 0));
-        _ = Draw(circuit.Way, pen, 24, Left, Right, 0);
+        _ = Draw(circuit.Way, pen, 24, Left, Right, Canvas.Over.Claims.Max(one => one.Room.Bottom));
         pen.Corner(new(Right, 0));
         pen.Arrive(new(((Left + Right) / 2) + 32, 0));
         return true;
@@ -62,6 +62,7 @@ internal sealed class NarrowLayout(
     {
         var (before, loads, after) = Cut(way);
         var placer = NewPlacer();
+        Canvas.Keep.Add(new(left - 6, top - 30, right + 6, top + 3));
         var down = placer.Place(
             before.OfType<ItemElement>(),
             new(left, top),
@@ -76,7 +77,7 @@ internal sealed class NarrowLayout(
             Way.Up,
             Way.Left
         );
-        var y = top + Math.Max(Math.Max(down, up), 20) + 16 + clear;
+        var y = Math.Max(clear, top + Math.Max(Math.Max(down, up), 20) + 16);
         Follow(pen, before, placer);
         var end = loads switch
         {

@@ -31,6 +31,31 @@ internal sealed class PlantCanvas(TemperatureScale scale)
     public bool IsFree(Bounds room) =>
         !Over.Claims.Any(claim => claim.Room.Overlaps(room))
         && !PipeRooms.Exists(pipe => pipe.Overlaps(room));
+
+    /// <summary>Whether no words or symbols of one item lie on another's, and no words on a pipe.</summary>
+    public bool IsClear()
+    {
+        var claims = Over.Claims;
+        for (var i = 0; i < claims.Count; i++)
+        {
+            var room = claims[i].Room.Grown(-0.5);
+            for (var j = i + 1; j < claims.Count; j++)
+            {
+                if (claims[i].Owner != claims[j].Owner && room.Overlaps(claims[j].Room.Grown(-0.5)))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return !Over.Words()
+            .Any(words =>
+                PipeRooms.Exists(pipe => pipe.Overlaps(words.Grown(-1.5)))
+                && !claims.Any(claim =>
+                    claim.Room.Width > words.Width + 2 && claim.Room.Holds(words)
+                )
+            );
+    }
 }
 
 /// <summary>Draws pipes along the way of the water.</summary>

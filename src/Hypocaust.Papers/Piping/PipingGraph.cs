@@ -127,8 +127,10 @@ internal sealed class PipingGraph
             : to.Answer?.FlowKgPerS is { } in1 && to.IsInline ? (toPort == "out" ? -in1 : in1)
             : Pieces.LastOrDefault(piece => piece.ToItem == fromItem)?.FlowKgPerS;
         var temperature =
-            from.Answer?.TemperatureC
-            ?? Pieces.LastOrDefault(piece => piece.ToItem == fromItem)?.TemperatureC;
+            to.IsTapped ? to.Answer?.TemperatureC
+            : from.IsInline || from.IsTapped ? from.Answer?.TemperatureC
+            : to.Kind != SymbolKind.Heater ? to.Answer?.TemperatureC
+            : Pieces.LastOrDefault(piece => piece.ToItem == fromItem)?.TemperatureC;
         return new(fromItem, fromPort, toItem, toPort, flow, temperature);
     }
 

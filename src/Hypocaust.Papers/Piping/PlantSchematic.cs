@@ -64,10 +64,12 @@ public static class PlantSchematic
                 shape == SheetShape.Wide
                     ? new WideLayout(graph, canvas, words, units)
                     : new NarrowLayout(graph, canvas, words, units);
-            if (layout.TryDraw(circuit))
+            if (layout.TryDraw(circuit) && canvas.IsClear())
             {
                 return canvas;
             }
+
+            canvas = new PlantCanvas(scale);
         }
 
         var manifolds = new ManifoldDrawing(graph, canvas, words, units);
@@ -121,7 +123,7 @@ public static class PlantSchematic
             Face.Soft.Cut(remark, nameWidth)
         );
         return sheet.Finish(
-            wide ? "plant" : "plant-narrow",
+            "plant",
             design.Name + ": piping",
             Description(answer),
             width,

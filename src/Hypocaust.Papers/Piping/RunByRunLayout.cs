@@ -13,6 +13,7 @@ internal sealed class RunByRunLayout(
 {
     private readonly HashSet<string> drawn = new(StringComparer.Ordinal);
     private double bottom;
+    private double left = 20;
 
     /// <summary>Draws everything that is piped.</summary>
     public void Draw()
@@ -23,12 +24,23 @@ internal sealed class RunByRunLayout(
         foreach (var item in graph.InOrder.Where(item => piped.Contains(item.Name) && IsEnd(item)))
         {
             drawn.Add(item.Name);
+            NextColumn();
             bottom = item.Kind == SymbolKind.Manifold ? Manifold(item) : Part(item);
         }
 
         foreach (var chain in Chains())
         {
+            NextColumn();
             Run(chain);
+        }
+    }
+
+    // On a wide sheet the runs stand side by side
+    private void NextColumn()
+    {
+        if (width > NarrowLayout.Width && bottom > 420)
+        {
+            (bottom, left) = (0, left + 300);
         }
     }
 
@@ -41,14 +53,14 @@ internal sealed class RunByRunLayout(
 
     private double Manifold(DrawnItem item)
     {
-        var end = manifolds.Draw(item, 20, bottom + 34, bottom + 46, 150);
+        var end = manifolds.Draw(item, left, bottom + 34, bottom + 46, 150);
         return end + 16;
     }
 
     private double Part(DrawnItem item)
     {
         var inner = new Canvas();
-        var at = new Point(38, bottom + (item.Kind == SymbolKind.Heater ? 46 : 28));
+        var at = new Point(left + 18, bottom + (item.Kind == SymbolKind.Heater ? 46 : 28));
         var room = Symbols.Draw(inner, item, at, Way.Up, Way.Right);
         Glyph.Words(inner, words, item, room, Way.Right, 200);
         canvas.Over.Gather(inner, DrawingId.OfItem(item.Name), item.Name, words.Title(item));
@@ -86,13 +98,13 @@ internal sealed class RunByRunLayout(
         var start = bottom + 34;
         canvas.Over.Text(
             Face.Soft,
-            20,
+            left,
             start,
-            "from " + Ending(chain[0].FromItem, chain[0].FromPort, width - 60)
+            "from " + Ending(chain[0].FromItem, chain[0].FromPort, Math.Min(width, 330) - 60)
         );
         var pen = new Pen(canvas, chain.GetHashCode());
-        var x = 26.0;
-        var placer = new LinePlacer(canvas, words, Math.Min(200, width - 150));
+        var x = left + 6;
+        var placer = new LinePlacer(canvas, words, Math.Min(180, width - 150));
         var y = start + 10;
         pen.MoveTo(new(x, y));
         foreach (var (piece, i) in chain.Select((piece, i) => (piece, i)))
@@ -113,9 +125,9 @@ internal sealed class RunByRunLayout(
         canvas.Pipes.Arrow(new(x, y + 28), 0, 1, 5);
         canvas.Over.Text(
             Face.Soft,
-            20,
+            left,
             y + 46,
-            "to " + Ending(chain[^1].ToItem, chain[^1].ToPort, width - 60)
+            "to " + Ending(chain[^1].ToItem, chain[^1].ToPort, Math.Min(width, 330) - 60)
         );
         bottom = y + 50;
     }

@@ -10,8 +10,9 @@ internal sealed class WideLayout(
     PlantCanvas canvas,
     ItemWords words,
     UnitSystem units
-) : CircuitLayout(graph, canvas, words, units, nameWidth: 86)
+) : CircuitLayout(graph, canvas, words, units, NameWidth)
 {
+    private const double NameWidth = 86;
     private const double TeeDistance = 46;
     private const double ReturnOffset = 44;
     private const double LoopText = 150;
@@ -51,7 +52,7 @@ internal sealed class WideLayout(
         var (before, loads, after) = Cut(way);
         var placer = NewPlacer();
         var list = before.OfType<ItemElement>().ToList();
-        var down = ItemsDown(list, start, room);
+        var down = ItemsDown(list, room);
         var lineStart = new Point(Math.Max(start.X, returnX), start.Y);
         var reach = placer.Place(
             list.Take(list.Count - down),
@@ -62,19 +63,9 @@ internal sealed class WideLayout(
             Way.Down
         );
         var back = after.OfType<ItemElement>().Reverse().ToList();
-        var side = Math.Max(
-            lineStart.X + reach,
-            returnX
-                + new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86).Place(
-                    back,
-                    default,
-                    Way.Right,
-                    Way.Left,
-                    Way.Up,
-                    Way.Down
-                )
-        );
-        side = Math.Max(side + 18, start.X + 60);
+        var (width, above) = Trial(back, Way.Left, Way.Down, Way.Up);
+        var side = Math.Max(lineStart.X + reach, returnX + width);
+        side = Math.Max(side + 18, Math.Max(start.X, returnX) + Inside(loads, list, down));
         Canvas.Keep.Add(new(side - 5, start.Y - 4, side + 5, start.Y + 60));
         var y = start.Y;
         if (down > 0)
@@ -99,29 +90,50 @@ internal sealed class WideLayout(
             .Select(one => one.Room.Bottom)
             .DefaultIfEmpty(y)
             .Max();
+        var below = clear + above + 10;
         var bottom = loads is [ManifoldElement]
-            ? Math.Max(y, back.Count > 0 ? clear + 74 : y)
-            : Math.Max(y + 44, Math.Max(start.Y + height, clear + (back.Count > 0 ? 70 : 30)));
+            ? Math.Max(y, back.Count > 0 ? below : y)
+            : Math.Max(y + 44, Math.Max(start.Y + height, below));
         placer.Place(back, new(returnX, bottom), Way.Right, Way.Left, Way.Down, Way.Up);
         pen.Corner(new(pen.At.X, bottom));
         Follow(pen, after, placer);
         return bottom;
     }
 
+    // Words of parts on the right side stand inside the rectangle
+    private static double Inside(ImmutableArray<Element> loads, List<ItemElement> items, int down)
+    {
+        var beside = loads.OfType<ItemElement>().Concat(items.TakeLast(down)).ToList();
+        return beside.Exists(one => !one.Stubs.IsEmpty) ? 330
+            : beside.Count > 0 || loads.Any(one => one is SpacedTeesElement) ? 200
+            : 60;
+    }
+
+    // How far items reach along a line that starts at an upright pipe, and how far they stand above it
+    private (double Along, double Above) Trial(
+        IEnumerable<ItemElement> items,
+        Way flow,
+        params ImmutableArray<Way> sides
+    )
+    {
+        var trial = new PlantCanvas(Canvas.Scale);
+        trial.Keep.Add(new(-6, -2000, 6, 2000));
+        var along = new LinePlacer(trial, Words, NameWidth).Place(
+            items,
+            default,
+            Way.Right,
+            flow,
+            sides
+        );
+        return (along, -trial.Over.Claims.Select(one => one.Room.Top).DefaultIfEmpty(-20).Min());
+    }
+
     // As many of the last items go down the right side as keep the upper line within its room
-    private int ItemsDown(List<ItemElement> items, Point start, double room)
+    private int ItemsDown(List<ItemElement> items, double room)
     {
         for (var down = 0; down < 5; down++)
         {
-            var trial = new LinePlacer(new PlantCanvas(Canvas.Scale), Words, 86);
-            var reach = trial.Place(
-                items.Take(items.Count - down),
-                start,
-                Way.Right,
-                Way.Right,
-                Way.Up,
-                Way.Down
-            );
+            var (reach, _) = Trial(items.Take(items.Count - down), Way.Right, Way.Up, Way.Down);
             if (reach <= room || items.Count - down <= 2)
             {
                 return down;
@@ -156,8 +168,9 @@ internal sealed class WideLayout(
     private double Loads(ImmutableArray<Element> loads, Pen pen, double x, double y, double top)
     {
         var placer = NewPlacer();
-        foreach (var element in loads)
+        for (var i = 0; i < loads.Length; i++)
         {
+            var element = loads[i];
             switch (element)
             {
                 case PipeElement pipe:
@@ -178,6 +191,12 @@ internal sealed class WideLayout(
                     break;
                 default:
                     throw new InvalidOperationException("An element without a drawing.");
+            }
+
+            if (IsLoad(element) && loads[(i + 1)..].Any(IsLoad))
+            {
+                // what follows stands below all that hangs on this one
+                y = Math.Max(y, Canvas.Over.Claims.Max(one => one.Room.Bottom) + 120);
             }
         }
 
@@ -204,12 +223,33 @@ internal sealed class WideLayout(
 
     private double SpacedTees(SpacedTeesElement tees, Pen pen, double x, double y)
     {
+        var inner = TeesGlyph(tees, x, y);
+        while (inner.Claims.Any(one => !Canvas.IsFree(one.Room.Grown(3))))
+        {
+            y += 6;
+            inner = TeesGlyph(tees, x, y);
+        }
+
         var low = y + TeeDistance;
         pen.Arrive(new(x, y));
         var between = NewPen();
         between.MoveTo(new(x, y));
         between.Take(BetweenPipe(tees));
         between.Arrive(new(x, low));
+        Canvas.Over.Gather(
+            inner,
+            DrawingId.OfItem(tees.Item.Name),
+            tees.Item.Name,
+            Words.Title(tees.Item)
+        );
+        pen.MoveTo(new(x, low));
+        pen.Return = true;
+        return tees.Secondary.IsEmpty ? low : Secondary(tees, x, y, low);
+    }
+
+    private Canvas TeesGlyph(SpacedTeesElement tees, double x, double y)
+    {
+        var low = y + TeeDistance;
         var inner = new Canvas();
         inner.Add(new Ellipse("solid", new(x, y), 5, 5));
         inner.Add(new Ellipse("solid", new(x, low), 5, 5));
@@ -224,15 +264,7 @@ internal sealed class WideLayout(
             Way.Left,
             tees.Item.Name
         );
-        Canvas.Over.Gather(
-            inner,
-            DrawingId.OfItem(tees.Item.Name),
-            tees.Item.Name,
-            Words.Title(tees.Item)
-        );
-        pen.MoveTo(new(x, low));
-        pen.Return = true;
-        return tees.Secondary.IsEmpty ? low : Secondary(tees, x, y, low);
+        return inner;
     }
 
     private double Secondary(SpacedTeesElement tees, double x, double y, double low)
@@ -264,8 +296,13 @@ internal sealed class WideLayout(
             Canvas.Keep.Add(new(supplyX - 6, next - 6, supplyX + 6, next + 900));
             var bottom = Draw(parallel.Branches[i], branch, new(supplyX, next), supplyX, 120, 300);
             ends.Add((branch, bottom));
-            next = Canvas.Over.Claims.Max(one => one.Room.Bottom) + 88;
-            next = Math.Max(next, bottom + 88);
+            if (i + 1 < parallel.Branches.Length)
+            {
+                var (before, _, _) = Cut(parallel.Branches[i + 1]);
+                var (_, above) = Trial(before.OfType<ItemElement>(), Way.Right, Way.Up, Way.Down);
+                next =
+                    Math.Max(Canvas.Over.Claims.Max(one => one.Room.Bottom), bottom) + above + 20;
+            }
         }
 
         var end = ends[^1].Bottom;

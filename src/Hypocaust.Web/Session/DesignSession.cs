@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Problems;
 using Hypocaust.Verdicts;
@@ -174,7 +173,7 @@ public sealed class DesignSession : IDisposable
 
     private bool ApplyOpening(string name, string text)
     {
-        var read = DesignFile.Read(text, MaterialTable.Names);
+        var read = DesignFile.Read(text);
         if (!read.TryGet(out var document))
         {
             View = View with { Unreadable = new Unreadable(name, read.Problems) };

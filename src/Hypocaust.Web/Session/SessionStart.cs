@@ -1,4 +1,3 @@
-using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Problems;
 
@@ -12,7 +11,7 @@ internal static class SessionStart
     {
         var file = options.File ?? options.DemoFile;
         return DesignOnDisk
-            .Open(file, MaterialTable.Names)
+            .Open(file)
             .Then<DesignSession>(opened => new DesignSession(
                 opened.Document,
                 Path.GetFileName(file),

@@ -13,8 +13,6 @@ public sealed record SpaceAnswer(
         "Part of it that the heated floor must give to the rooms, W: without the loss through the heated floor itself."
     )]
         double RoomLossW,
-    [property: Meaning("Heat that a cubic metre of outside air takes per kelvin, J/m³K.")]
-        double AirHeatJPerM3K,
     [property: Meaning("Zones in the order of the design.")] ImmutableArray<ZoneLossAnswer> Zones
 );
 
@@ -28,6 +26,8 @@ public sealed record ZoneLossAnswer(
     [property: Meaning("Air changes per hour, 1/h.")] double AirChangesPerH,
     [property: Meaning("Design heat loss, W.")] double DesignLossW,
     [property: Meaning("Without the loss through a heated floor, W.")] double RoomLossW,
+    [property: Meaning("Heat that a cubic metre of its air takes per kelvin, J/m³K.")]
+        double AirHeatJPerM3K,
     [property: Meaning("Loss by air that leaks or is blown in, W.")] double VentilationW,
     [property: Meaning("Part of the loss that goes to other zones of the building, W.")]
         double ToOtherZonesW,

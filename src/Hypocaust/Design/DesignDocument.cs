@@ -9,20 +9,13 @@ public sealed class DesignDocument
 {
     private readonly SourceText source;
     private readonly SourceNode root;
-    private readonly IReadOnlyCollection<string>? materials;
     private readonly Lazy<IReadOnlyDictionary<string, TextPosition>> places;
 
-    internal DesignDocument(
-        HeatingDesign design,
-        SourceText source,
-        SourceNode root,
-        IReadOnlyCollection<string>? materials
-    )
+    internal DesignDocument(HeatingDesign design, SourceText source, SourceNode root)
     {
         Design = design;
         this.source = source;
         this.root = root;
-        this.materials = materials;
         places = new(() => PlaceIndex.Of(root, source));
     }
 
@@ -33,7 +26,7 @@ public sealed class DesignDocument
     public string Text => source.Text;
 
     /// <summary>The UTF-8 bytes exactly as read.</summary>
-    public ReadOnlyMemory<byte> Bytes => source.Bytes.ToArray();
+    public ReadOnlyMemory<byte> Bytes => source.Memory;
 
     /// <summary>Where each written value stands, by its path (<c>$.floor.loops[2].spacing</c>, <c>$.parts['copper 3/4']</c>).</summary>
     public IReadOnlyDictionary<string, TextPosition> Places => places.Value;
@@ -58,5 +51,5 @@ public sealed class DesignDocument
         TextEdit
             .Apply(source, root, path, newText)
             .Then(SourceText.From)
-            .Then(edited => DesignFile.Read(edited, materials));
+            .Then(edited => DesignFile.Read(edited));
 }

@@ -1,5 +1,4 @@
 using System.Reflection;
-using System.Text.Json;
 using Hypocaust.Design.Checks;
 using Hypocaust.Design.Shapes;
 using Hypocaust.Design.Source;
@@ -18,19 +17,13 @@ public static class DesignFile
 
     /// <summary>Reads a design from a stream of UTF-8 text. Of a stream longer than <see cref="LargestFile"/> no more is read than shows that it is too long.</summary>
     /// <param name="stream">The file.</param>
-    /// <param name="materials">Names of the built-in materials; null leaves names of materials unchecked.</param>
-    public static Result<DesignDocument> Read(
-        Stream stream,
-        IReadOnlyCollection<string>? materials = null
-    ) => SourceText.From(stream).Then(source => Read(source, materials));
+    public static Result<DesignDocument> Read(Stream stream) =>
+        SourceText.From(stream).Then(source => Read(source));
 
     /// <summary>Reads a design from a text.</summary>
     /// <param name="text">The text of the file.</param>
-    /// <param name="materials">Names of the built-in materials; null leaves names of materials unchecked.</param>
-    public static Result<DesignDocument> Read(
-        string text,
-        IReadOnlyCollection<string>? materials = null
-    ) => SourceText.From(text).Then(source => Read(source, materials));
+    public static Result<DesignDocument> Read(string text) =>
+        SourceText.From(text).Then(source => Read(source));
 
     /// <summary>The text of a small, valid design to start from.</summary>
     /// <param name="name">What the person calls the design.</param>
@@ -42,17 +35,10 @@ public static class DesignFile
         using var reader = new StreamReader(stream);
         return reader
             .ReadToEnd()
-            .Replace(
-                "\"NAME\"",
-                JsonSerializer.Serialize(name, PlainJson.Options),
-                StringComparison.Ordinal
-            );
+            .Replace("\"NAME\"", PlainJson.Quote(name), StringComparison.Ordinal);
     }
 
-    internal static Result<DesignDocument> Read(
-        SourceText source,
-        IReadOnlyCollection<string>? materials
-    )
+    internal static Result<DesignDocument> Read(SourceText source)
     {
         var problems = new ProblemList();
         var root = SourceReader.Read(source, problems);
@@ -68,11 +54,11 @@ public static class DesignFile
             as HeatingDesign;
         if (design is not null && !reading.IsBroken)
         {
-            ReferenceCheck.Report(design, materials, new CheckReport(root, reading));
+            ReferenceCheck.Report(design, new CheckReport(root, reading));
         }
 
         return problems.IsEmpty
-            ? new DesignDocument(design!, source, root, materials)
+            ? new DesignDocument(design!, source, root)
             : Result<DesignDocument>.Failed(problems.ToArray());
     }
 }

@@ -78,12 +78,12 @@ internal static class DesignProblems
             Suggest(Names.Nearest(port, ports), ports)
         );
 
-    public static Problem PortNeeded(int step, string item, IEnumerable<string> ports) =>
+    public static Problem PortNeeded(int step, string item, IReadOnlyList<string> ports) =>
         new(
             "port-needed",
             $"[{step}]",
-            $"{Quoted(item)} has several ports and stands at the end of a run, with its port",
-            $"end the run here and start the next with another port (ports: {string.Join(", ", ports)})"
+            $"{Quoted(item)} has several ports ({string.Join(", ", ports)}), so a run can only start or end there, with one of them",
+            $"write \"{item}.{ports[0]}\" or another as the first or last step; what comes after it goes into a run of its own"
         );
 
     public static Problem TooLarge(long? bytes) =>

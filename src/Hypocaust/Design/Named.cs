@@ -1,5 +1,4 @@
 using System.Collections;
-using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 
 namespace Hypocaust.Design;
@@ -9,7 +8,7 @@ namespace Hypocaust.Design;
 public sealed class Named<T> : IReadOnlyList<KeyValuePair<string, T>>
     where T : notnull
 {
-    private readonly ImmutableArray<KeyValuePair<string, T>> ordered;
+    private readonly KeyValuePair<string, T>[] ordered;
     private readonly Dictionary<string, T> byName;
 
     /// <summary>Collects things; a name stands for one thing.</summary>

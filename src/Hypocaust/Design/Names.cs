@@ -10,13 +10,23 @@ public static class Names
     private const int MostCompared = 2000;
 
     /// <summary>Whether a text can name a thing: letters, digits, <c>- _ / ½ ¾</c>, blanks and a point between digits, starting with a letter; at most <see cref="LongestName"/> characters.</summary>
-    public static bool IsName(string text) =>
-        text.Length is > 0 and <= LongestName
-        && char.IsLetter(text[0])
-        && text[^1] != ' '
-        && Enumerable
-            .Range(0, text.Length)
-            .All(i => IsNameCharacter(text[i]) || IsDecimalPoint(text, i));
+    public static bool IsName(string text)
+    {
+        if (text.Length is 0 or > LongestName || !char.IsLetter(text[0]) || text[^1] == ' ')
+        {
+            return false;
+        }
+
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (!IsNameCharacter(text[i]) && !IsDecimalPoint(text, i))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>Whether a point stands between digits and so belongs to the name, where others part an item from its port.</summary>
     internal static bool IsDecimalPoint(string text, int at) =>

@@ -56,11 +56,17 @@ public sealed record RunStep : IText<RunStep>
 
     private static Result<RunStep> ReadItem(string text, string trimmed)
     {
-        var point = Enumerable
-            .Range(0, trimmed.Length)
-            .FirstOrDefault(i => trimmed[i] == '.' && !Names.IsDecimalPoint(trimmed, i), -1);
-        var item = point < 0 ? trimmed : trimmed[..point].TrimEnd();
-        var port = point < 0 ? null : trimmed[(point + 1)..].TrimStart();
+        var point = 0;
+        while (
+            point < trimmed.Length
+            && (trimmed[point] != '.' || Names.IsDecimalPoint(trimmed, point))
+        )
+        {
+            point++;
+        }
+
+        var item = trimmed[..point].TrimEnd();
+        var port = point < trimmed.Length ? trimmed[(point + 1)..].TrimStart() : null;
         return !Names.IsName(item) || (port is not null && !Names.IsName(port))
             ? DesignProblems.NotAStep(text)
             : new RunStep(text) { Item = item, Port = port };

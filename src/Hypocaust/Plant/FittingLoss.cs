@@ -19,6 +19,7 @@ public static class FittingLoss
 
     /// <summary>Friction factor of fully rough flow, dimensionless: f_T = 0.25/[log₁₀(ε/3.7D)]².</summary>
     /// <param name="innerM">Inner diameter, m, more than 0.</param>
+    /// <remarks>Up to 5 % below the factors printed in Crane TP-410, page A-26.</remarks>
     public static double RoughFactor(double innerM)
     {
         var log = Math.Log10(CommercialSteelM / innerM / 3.7);

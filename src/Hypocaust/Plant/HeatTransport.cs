@@ -9,8 +9,11 @@ namespace Hypocaust.Plant;
 /// <remarks>Still water has no temperature here: it follows its room, and the answer says null.</remarks>
 public sealed class HeatTransport
 {
-    // Ties water that circulates without any exchange to its surroundings so that the equations stay determined; 1e-9 W/K shifts nothing visible.
-    private const double TieWPerK = 1e-9;
+    // Ties water that circulates without any exchange to its surroundings so that the equations stay determined; 1e-12 W/K shifts nothing visible.
+    private const double TieWPerK = 1e-12;
+
+    // heat below which an imbalance is stated in watts rather than as a share
+    private const double LeastHeatW = 1;
     private const int MostHeaterRounds = 30;
 
     private readonly int[] from;
@@ -198,7 +201,7 @@ public sealed class HeatTransport
             [.. outlets],
             [.. heats],
             [.. states],
-            carried > 0 ? worst / carried : 0,
+            worst / Math.Max(carried, LeastHeatW),
             settled
         );
     }

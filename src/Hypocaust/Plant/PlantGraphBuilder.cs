@@ -38,7 +38,7 @@ internal sealed class PlantGraphBuilder
         ports =
         [
             .. items.SelectMany(item =>
-                Ports.Of(item.Part).Select(port => new PortAddress(item.Name, port))
+                PointsOf(item.Part).Select(port => new PortAddress(item.Name, port))
             ),
         ];
         portIndex = ports

@@ -9,7 +9,7 @@ namespace Hypocaust.Plant;
 /// <param name="OutletsC">Water leaving each branch, °C.</param>
 /// <param name="HeatsW">Heat taken up in each branch, W; negative where it gives heat.</param>
 /// <param name="HeaterStates">What each heater is doing; null for other branches.</param>
-/// <param name="EnergyResidual">Largest imbalance of a node over the largest heat of a branch.</param>
+/// <param name="EnergyResidual">Largest imbalance of a node over the largest heat of a branch, at least 1 W.</param>
 /// <param name="Settled">Whether the heaters' states agree with the temperatures.</param>
 public sealed record TemperatureField(
     ImmutableArray<double?> NodesC,

@@ -4,7 +4,7 @@ namespace Hypocaust.Quantities;
 
 /// <summary>A measured value as a person wrote it, with its value in SI.</summary>
 /// <typeparam name="TKind">What it measures.</typeparam>
-public readonly record struct Quantity<TKind> : IText<Quantity<TKind>>
+public readonly record struct Quantity<TKind> : IText<Quantity<TKind>>, IQuantity
     where TKind : IQuantityKind
 {
     private readonly string? written;
@@ -28,6 +28,9 @@ public readonly record struct Quantity<TKind> : IText<Quantity<TKind>>
 
     /// <summary>The text as written, or in SI where the value was computed.</summary>
     public string Text => written ?? QuantityText.Exact(Si, TKind.Kind.Si);
+
+    /// <inheritdoc/>
+    public QuantityKind Kind => TKind.Kind;
 
     /// <inheritdoc/>
     public static TextForm Form =>
@@ -67,6 +70,22 @@ public readonly record struct Quantity<TKind> : IText<Quantity<TKind>>
 
     /// <inheritdoc/>
     public override string ToString() => Text;
+}
+
+/// <summary>A measured value of whatever kind.</summary>
+public interface IQuantity
+{
+    /// <summary>The value in the SI unit of its kind (temperatures in °C).</summary>
+    double Si { get; }
+
+    /// <summary>Whether it is a default that nobody wrote.</summary>
+    bool IsAssumed { get; }
+
+    /// <summary>The text as written.</summary>
+    string Text { get; }
+
+    /// <summary>What it measures.</summary>
+    QuantityKind Kind { get; }
 }
 
 /// <summary>The ends of a range in SI.</summary>

@@ -8,12 +8,7 @@ namespace Hypocaust.Quantities;
 /// <param name="Units">All units understood; the first is the SI unit in which we compute.</param>
 public sealed record QuantityKind(string Name, string Example, ImmutableArray<Unit> Units)
 {
-    private readonly Dictionary<string, Unit> bySpelling = Units
-        .SelectMany(unit =>
-            unit.Spellings.Prepend(unit.Symbol).Select(spelling => (Key: Fold(spelling), unit))
-        )
-        .DistinctBy(pair => pair) // "m²" and "m^2" fold to the same text
-        .ToDictionary(pair => pair.Key, pair => pair.unit, StringComparer.Ordinal);
+    private readonly Dictionary<string, Unit> bySpelling = IndexSpellings(Units);
 
     /// <summary>The SI unit.</summary>
     public Unit Si => Units[0];
@@ -26,6 +21,25 @@ public sealed record QuantityKind(string Name, string Example, ImmutableArray<Un
 
     /// <summary>Finds a unit by any of its spellings, or null.</summary>
     public Unit? Find(string spelling) => bySpelling.GetValueOrDefault(Fold(spelling));
+
+    // "m²" and "m^2" fold to the same text; two units that did would be a wrong declaration
+    private static Dictionary<string, Unit> IndexSpellings(ImmutableArray<Unit> units)
+    {
+        var index = new Dictionary<string, Unit>(StringComparer.Ordinal);
+        foreach (var unit in units)
+        {
+            index.Add(Fold(unit.Symbol), unit);
+            foreach (var spelling in unit.Spellings)
+            {
+                if (!index.TryAdd(Fold(spelling), unit) && index[Fold(spelling)] != unit)
+                {
+                    throw new InvalidOperationException($"\"{spelling}\" names two units.");
+                }
+            }
+        }
+
+        return index;
+    }
 
     // Spelling is forgiving about what keyboards make hard: degree signs, superscripts, middle dots, blanks, capitals.
     private static string Fold(string text) =>

@@ -139,6 +139,21 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
         };
     }
 
+    /// <summary>A difference of two values with its sign, for example <c>−0.4 K</c>; the offset of temperature scales drops out.</summary>
+    public string FormatDifference(double si, UnitSystem system)
+    {
+        var unit = UnitIn(system);
+        var symbol = unit.Symbol switch
+        {
+            "°C" => " K",
+            "1" => "",
+            var other => " " + other,
+        };
+        var size = Math.Abs(si) / unit.Factor;
+        var figure = size.ToString(size is >= 100 or 0 ? "0" : "G3", CultureInfo.InvariantCulture);
+        return (si < 0 ? "−" : "+") + figure + symbol;
+    }
+
     /// <summary>The number alone, for a table whose head carries the unit.</summary>
     public string Figure(double si, UnitSystem system)
     {

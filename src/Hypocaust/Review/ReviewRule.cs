@@ -19,32 +19,21 @@ public enum Needs
     Floor = 4,
 
     /// <summary>The answer of Plant.</summary>
-    Plant = 8,
+    PlantAnswer = 8,
+
+    /// <summary>The answer of Plant, and with it the piping.</summary>
+    Plant = PlantAnswer | Piping,
 }
 
 /// <summary>One rule: something that an experienced fitter, inspector or heating engineer would say on seeing a design.</summary>
-public abstract class ReviewRule
+/// <param name="card">Its name, words and source.</param>
+public abstract class ReviewRule(RuleCard card)
 {
-    /// <summary>Stable name in kebab-case, for example <c>relief-valve-missing</c>.</summary>
-    public abstract string Id { get; }
+    /// <summary>Name, words and source.</summary>
+    public RuleCard Card => card;
 
-    /// <summary>The rule as a sentence that says what is wrong.</summary>
-    public abstract string Title { get; }
-
-    /// <summary>How much it matters unless a finding says otherwise.</summary>
-    public abstract Severity Severity { get; }
-
-    /// <summary>Why it matters, in one or two plain sentences.</summary>
-    public abstract string Why { get; }
-
-    /// <summary>Standard with clause, or "common practice, no source", or "… (from memory)".</summary>
-    public abstract string Source { get; }
-
-    /// <summary>Page on which the finding shows: space, floor or plant.</summary>
-    public abstract string Page { get; }
-
-    /// <summary>What must be there before the rule can be asked.</summary>
-    public abstract Needs Needs { get; }
+    /// <summary>Stable name in kebab-case.</summary>
+    public string Id => card.Id;
 
     /// <summary>What this rule finds; nothing where all is well.</summary>
     /// <param name="subject">A subject that holds what the rule needs.</param>
@@ -56,5 +45,15 @@ public abstract class ReviewRule
     /// <param name="remedy">What would mend it.</param>
     /// <param name="severity">How much it matters, if not as usual.</param>
     protected Finding Find(string place, string what, string remedy, Severity? severity = null) =>
-        new(Id, Title, severity ?? Severity, place, what, Why, remedy, Source, Page);
+        new(
+            card.Id,
+            card.Title,
+            severity ?? card.Severity,
+            place,
+            what,
+            card.Why,
+            remedy,
+            card.Source,
+            card.Page
+        );
 }

@@ -22,4 +22,8 @@ public sealed record ReviewSubject(
 {
     /// <summary>Writes a number with the unit of the design's reader.</summary>
     public string Show(double si, Quantities.Shown shown) => shown.Format(si, Design.Units);
+
+    /// <summary>What a thermometer and a gauge at an item would show.</summary>
+    /// <exception cref="InvalidOperationException">There is no plant answer, or no such item: the rule did not say what it needs.</exception>
+    public ItemAnswer ItemAnswer(string name) => Plant!.Items.First(item => item.Id == name);
 }

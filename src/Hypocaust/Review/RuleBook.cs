@@ -1,6 +1,15 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
-using Hypocaust.Review.Rules;
+using Hypocaust.Review.Rules.Air;
+using Hypocaust.Review.Rules.Antifreeze;
+using Hypocaust.Review.Rules.Circulation;
+using Hypocaust.Review.Rules.Expansion;
+using Hypocaust.Review.Rules.HeatedFloor;
+using Hypocaust.Review.Rules.Heating;
+using Hypocaust.Review.Rules.LowPressure;
+using Hypocaust.Review.Rules.Piping;
+using Hypocaust.Review.Rules.Relief;
+using Hypocaust.Review.Rules.Service;
 
 namespace Hypocaust.Review;
 
@@ -8,17 +17,102 @@ namespace Hypocaust.Review;
 public static class RuleBook
 {
     /// <summary>The rules; a test holds that none is forgotten.</summary>
-    public static ImmutableArray<ReviewRule> Rules { get; } = [new ReliefValveMissing()];
+    public static ImmutableArray<ReviewRule> Rules { get; } =
+    [
+        new ReliefValveAboveWeakestPart(),
+        new ReliefValveCanBeCutOff(),
+        new ReliefValveCapacityNotStated(),
+        new ReliefValveMissing(),
+        new ReliefValveTooSmall(),
+        new CirculatorPumpsTowardsVessel(),
+        new ColdFillTooLow(),
+        new ExpansionVesselCanBeCutOff(),
+        new ExpansionVesselCutOff(),
+        new ExpansionVesselMissing(),
+        new ExpansionVesselTooSmall(),
+        new PrechargeNotStated(),
+        new PrechargeTooHigh(),
+        new PrechargeTooLow(),
+        new WarmPressureNearRelief(),
+        new CirculatorInletBoils(),
+        new PressureBelowAtmosphere(),
+        new CheckValveHoldsBack(),
+        new CirculatorMissing(),
+        new CirculatorMovesNothing(),
+        new CirculatorOutsideCurve(),
+        new CirculatorPipedBackwards(),
+        new CirculatorTooStrong(),
+        new CloselySpacedTeesPipedBackwards(),
+        new CloselySpacedTeesTooFarApart(),
+        new HeaterFlowBelowMinimum(),
+        new HeaterFlowNearMinimum(),
+        new HeaterPipedBackwards(),
+        new LoopCoolsTooFar(),
+        new LoopShut(),
+        new LoopStarved(),
+        new LoopTooLong(),
+        new LoopsRunBackwards(),
+        new ParallelCirculatorsWithoutCheckValve(),
+        new PartPipedBackwards(),
+        new PartThrottles(),
+        new SecondaryCircuitWithoutCheckValve(),
+        new SecondaryFlowAbovePrimary(),
+        new ShutValveStopsFlow(),
+        new WaterPassesStoppedCirculator(),
+        new WaterTooFast(),
+        new HeaterMissing(),
+        new HeaterTooSmall(),
+        new SetPointAboveHeaterMaximum(),
+        new SetPointAboveTubeRating(),
+        new SetPointNotReached(),
+        new SwitchedOff(),
+        new WaterTooWarmForScreed(),
+        new CoveringTooThick(),
+        new FloorGivesTooLittle(),
+        new FloorSurfaceTooWarm(),
+        new InsulationBelowTooThin(),
+        new TubeCoverTooThin(),
+        new TubeSpacingTooWide(),
+        new ZoneNotHeated(),
+        new AirRemovalMissing(),
+        new AirSeparatorMissing(),
+        new AirSeparatorNotAtBestPlace(),
+        new HighPointWithoutVent(),
+        new ColdestPlaceNotStated(),
+        new EthyleneGlycolIsPoisonous(),
+        new FluidFreezes(),
+        new GlycolTooStrong(),
+        new GlycolTooWeak(),
+        new PartNotPiped(),
+        new TubeLetsOxygenIn(),
+        new CannotBePurged(),
+        new CirculatorCannotBeIsolated(),
+        new DrainValveMissing(),
+        new DrainValveTooHigh(),
+        new FillValveMissing(),
+        new PressureGaugeMissing(),
+        new StrainerCannotBeIsolated(),
+        new StrainerMissing(),
+        new ThermometersMissing(),
+    ];
 
-    /// <summary>Asks every rule that can be asked; findings come with the gravest first.</summary>
+    /// <summary>Asks every rule that can be asked; findings come with the gravest first, and without those that follow from another.</summary>
     public static ReviewAnswer Review(ReviewSubject subject)
     {
         var there = What(subject);
-        var askable = Rules.Where(rule => (rule.Needs & ~there) == Needs.Design).ToImmutableArray();
+        var askable = Rules
+            .Where(rule => (rule.Card.Needs & ~there) == Needs.Design)
+            .ToImmutableArray();
+        var found = askable
+            .Select(rule => (Rule: rule, Findings: rule.Check(subject).ToImmutableArray()))
+            .Where(pair => !pair.Findings.IsEmpty)
+            .ToImmutableArray();
+        var finders = found.Select(pair => pair.Rule.GetType()).ToImmutableHashSet();
         return new ReviewAnswer(
             [
-                .. askable
-                    .SelectMany(rule => rule.Check(subject))
+                .. found
+                    .Where(pair => !pair.Rule.Card.CausedBy.Any(finders.Contains))
+                    .SelectMany(pair => pair.Findings)
                     .OrderBy(finding => finding.Severity),
             ],
             askable.Length,
@@ -30,5 +124,5 @@ public static class RuleBook
         (subject.Graph is null ? Needs.Design : Needs.Piping)
         | (subject.Space is null ? Needs.Design : Needs.Space)
         | (subject.Floor is null ? Needs.Design : Needs.Floor)
-        | (subject.Plant is null ? Needs.Design : Needs.Plant);
+        | (subject.Plant is null ? Needs.Design : Needs.PlantAnswer);
 }

@@ -249,7 +249,6 @@ internal static class SpaceStudy
             loss.Input.OutdoorDesignC,
             loss.TotalW,
             loss.WithoutHeatedFloorsW,
-            loss.Zones[0].Ventilation.AirHeatCapacityWhPerM3K * 3600,
             [
                 .. loss.Zones.Select(zone =>
                     ZoneAnswer(design.Building.Zones[zone.Zone.Name], zone, how)
@@ -270,6 +269,7 @@ internal static class SpaceStudy
             zone.Zone.AirChangesPerHour,
             zone.TotalW,
             zone.WithoutHeatedFloorW,
+            zone.Ventilation.AirHeatCapacityWhPerM3K * 3600,
             zone.Ventilation.HeatLossW,
             zone.ToOtherZonesW,
             [

@@ -35,12 +35,6 @@ internal static class SpaceWhy
                     ("Φ", zone.Name, zone.RoomLossW - zone.ToOtherZonesW + HeatedToZones(zone))
                 )
             ),
-            "airHeatJPerM3K" => new Derivation(
-                "Heat capacity of outside air",
-                Shown.Number,
-                "ρ·c_p of dry air at the site's pressure",
-                "ASHRAE Fundamentals, standard atmosphere (docs/methods/building.md)"
-            ).With("θ_e", "outside air", space.OutdoorC, Shown.Temperature),
             _ when name.StartsWith("zones[*].elements[*].", StringComparison.Ordinal) => Element(
                 space.Zones[at[0]],
                 space.Zones[at[0]].Elements[at[1]],
@@ -71,6 +65,12 @@ internal static class SpaceWhy
                 $"Air changes of {zone.Name} in an hour",
                 Shown.Number
             ),
+            "airHeatJPerM3K" => new Derivation(
+                "Heat capacity of the air",
+                Shown.Number,
+                "ρ·c_p of dry air at the site's pressure",
+                "ASHRAE Fundamentals, standard atmosphere (docs/methods/building.md)"
+            ).With("θ_i", "room", zone.IndoorC, Shown.Temperature),
             "ventilationW" => new Derivation(
                 $"Heat for the outside air in {zone.Name}",
                 Shown.SmallHeat,
@@ -82,7 +82,7 @@ internal static class SpaceWhy
                 .With(
                     "ρ·c_p",
                     "heat of a cubic metre of air, J/K",
-                    space.AirHeatJPerM3K,
+                    zone.AirHeatJPerM3K,
                     Shown.Number
                 )
                 .With("θ_i", "room", zone.IndoorC, Shown.Temperature)

@@ -44,7 +44,7 @@ internal static class SampleAnswers
             Space(),
             Floor(design, flowKgPerS),
             new PlantAnswer(
-                new FluidAnswer("propylene glycol 30 %", -13, 35, Density, 3860, 0.0018),
+                new FluidAnswer("propylene glycol 30 %", 0.3, -13, 35, Density, 3860, 0.0018),
                 Heater(bare),
                 Heater(bare) is { } heater ? [heater] : [],
                 [
@@ -164,8 +164,12 @@ internal static class SampleAnswers
                             18,
                             loop.Area.Si,
                             loop.Spacing.Si,
+                            4,
+                            false,
                             82.4 - (6 * i),
+                            0.012,
                             4.2,
+                            Factors,
                             9.5,
                             100,
                             29,
@@ -177,7 +181,10 @@ internal static class SampleAnswers
                                 3400,
                                 0,
                                 4.2,
+                                Density,
+                                0.0018,
                                 11200,
+                                34,
                                 38,
                                 30.4 + (0.4 * i),
                                 968 - (30 * i),
@@ -190,6 +197,19 @@ internal static class SampleAnswers
                 ),
             ]
         );
+
+    private static readonly TransmissionFactors Factors = new(
+        6.7,
+        0.8,
+        1.2,
+        0.6,
+        1.05,
+        -0.2,
+        1.03,
+        0.1,
+        1,
+        0
+    );
 
     private static SpaceAnswer Space() =>
         new(
@@ -207,6 +227,7 @@ internal static class SampleAnswers
                     6100,
                     5200,
                     1040,
+                    0,
                     [
                         Element("north wall", "wall", 1250),
                         Element("south wall", "wall", 800),
@@ -220,5 +241,5 @@ internal static class SampleAnswers
         );
 
     private static ElementLossAnswer Element(string name, string kind, double lossW) =>
-        new(name, kind, 20, 0.3, 0.05, -16, lossW, "layers");
+        new(name, kind, 20, 0.3, 0.05, -16, false, lossW, "layers");
 }

@@ -104,6 +104,61 @@ internal static class SamplePlants
         );
     }
 
+    /// <summary>Parts piped by a seeded roll of the dice, sense or none.</summary>
+    public static HeatingDesign Random(int seed)
+    {
+        var random = new Random(seed);
+        string[] kinds =
+        [
+            "heater",
+            "pump",
+            "valve",
+            "check",
+            "thermometer",
+            "gauge",
+            "vessel",
+            "relief",
+            "tee",
+            "tees",
+            "manifold",
+            "strainer",
+            "drain",
+            "nowhere",
+        ];
+        var items = Enumerable
+            .Range(0, random.Next(1, 16))
+            .Select(i =>
+                (Name: $"part {(char)('a' + i)} of {seed}", Part: kinds[random.Next(kinds.Length)])
+            )
+            .ToList();
+        var runs = Enumerable
+            .Range(0, random.Next(0, 8))
+            .Select(_ =>
+                string.Join(
+                    " > ",
+                    Enumerable
+                        .Range(0, random.Next(2, 6))
+                        .Select(_ => End(items[random.Next(items.Count)], random))
+                )
+            );
+        return Plant(items, runs, random.Next(0, 6));
+    }
+
+    private static string End((string Name, string Part) item, Random random)
+    {
+        string[] ports = item.Part switch
+        {
+            "tee" => ["a", "b", "c"],
+            "tees" => ["primaryIn", "secondaryOut", "secondaryIn", "primaryOut"],
+            "manifold" => ["supply", "return"],
+            "heater" or "pump" or "valve" => ["in", "out"],
+            _ => [],
+        };
+        return ports.Length == 0 || random.Next(3) == 0
+            ? item.Name
+            : $"{item.Name}.{ports[random.Next(ports.Length)]}";
+    }
+
     private static HeatingDesign Direct() =>
         Plant(
             [
@@ -192,7 +247,7 @@ internal static class SamplePlants
             0
         );
 
-    private static HeatingDesign Plant(
+    public static HeatingDesign Plant(
         IEnumerable<(string Name, string Part)> items,
         IEnumerable<string> runs,
         int loops,
@@ -230,7 +285,7 @@ internal static class SamplePlants
                             "PEX 16",
                             Quantity<LengthKind>.FromSi(0.15),
                             Quantity<AreaKind>.FromSi(11),
-                            bars.Count > 1 ? bars[i * manifolds / loops] : null
+                            bars.Count > 1 ? bars[i * manifolds / loops % bars.Count] : null
                         )),
                 ]
             ),

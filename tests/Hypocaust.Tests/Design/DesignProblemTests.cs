@@ -191,7 +191,8 @@ public sealed class DesignProblemTests
             one => one.Code.ShouldBe(code),
             one => one.Place.ShouldBe(path),
             one => one.Position.ShouldBe(TestDesigns.PositionOf(text, at)),
-            one => one.Remedy.ShouldContain(remedy)
+            one => one.Remedy.ShouldContain(remedy),
+            one => $"{one.What}{one.Remedy}".ShouldNotEndWith(".")
         );
     }
 

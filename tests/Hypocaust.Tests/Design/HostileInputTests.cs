@@ -62,7 +62,7 @@ public sealed class HostileInputTests
                     random.Next(4) == 0 ? (byte)random.Next(256) : ascii[random.Next(ascii.Length)];
             }
 
-            var read = DesignFile.Read(new MemoryStream(bytes), TestDesigns.Materials);
+            var read = DesignFile.Read(new MemoryStream(bytes));
             refused += read.Succeeded ? 0 : 1;
             read.Problems.All(problem => problem is { What.Length: > 0, Position: not null })
                 .ShouldBeTrue();
@@ -84,7 +84,7 @@ public sealed class HostileInputTests
                 mixed[random.Next(mixed.Length)] = words[random.Next(words.Length)];
             }
 
-            _ = DesignFile.Read(string.Join(' ', mixed), TestDesigns.Materials).Succeeded;
+            _ = DesignFile.Read(string.Join(' ', mixed)).Succeeded;
         }
     }
 

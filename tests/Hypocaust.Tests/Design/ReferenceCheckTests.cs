@@ -271,14 +271,14 @@ public sealed class ReferenceCheckTests
                 "\"bars\"",
                 "port-needed",
                 "$.plant.runs[3].run[5]",
-                "supply, return"
+                "bars.supply"
             },
             {
                 "\"5 ft, 3 elbows, 1 tee\", \"branch\"",
                 "\"5 ft, 3 elbows, 1 tee\", \"branch.a\"",
                 "port-needed",
                 "$.plant.runs[1].run[2]",
-                "a, b, c"
+                "branch.a"
             },
             {
                 "\"tank\", \"pump1\", \"1.5 ft\", \"tees.primaryIn\"",

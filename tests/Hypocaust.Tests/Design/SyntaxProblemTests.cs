@@ -93,7 +93,7 @@ public sealed class SyntaxProblemTests
     public void A_byte_order_mark_is_tolerated()
     {
         byte[] bytes = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(TestDesigns.Workshop)];
-        DesignFile.Read(new MemoryStream(bytes), TestDesigns.Materials).Succeeded.ShouldBeTrue();
+        DesignFile.Read(new MemoryStream(bytes)).Succeeded.ShouldBeTrue();
         byte[] broken = [0xEF, 0xBB, 0xBF, .. "{ 'a"u8];
         DesignFile
             .Read(new MemoryStream(broken))

@@ -6,8 +6,6 @@ namespace Hypocaust.Tests.Design;
 /// <summary>A design of ours that uses every section, and ways to plant one fault in it.</summary>
 internal static class TestDesigns
 {
-    public static readonly string[] Materials = ["mineral wool", "softwood", "gypsum board"];
-
     public const string Workshop = """
         {
           "$schema": "./hypocaust.schema.json",
@@ -118,12 +116,11 @@ internal static class TestDesigns
         return Workshop.Replace(old, replacement, StringComparison.Ordinal);
     }
 
-    public static IReadOnlyList<Problem> ProblemsOf(string text) =>
-        DesignFile.Read(text, Materials).Problems;
+    public static IReadOnlyList<Problem> ProblemsOf(string text) => DesignFile.Read(text).Problems;
 
     public static DesignDocument Read(string text)
     {
-        var read = DesignFile.Read(text, Materials);
+        var read = DesignFile.Read(text);
         read.Problems.Select(problem => $"{problem.Position} {problem}").ShouldBeEmpty();
         return read.Value;
     }

@@ -1,3 +1,4 @@
+using Hypocaust.Building;
 using Hypocaust.Design.Source;
 
 namespace Hypocaust.Design.Checks;
@@ -7,16 +8,12 @@ internal static class BuildingCheck
 {
     private static readonly Place Building = Place.Root.Member("building");
 
-    public static void Report(
-        BuildingDesign building,
-        IReadOnlyCollection<string>? materials,
-        CheckReport report
-    )
+    public static void Report(BuildingDesign building, CheckReport report)
     {
         var constructions = Building.Member("constructions");
         foreach (var (name, construction) in building.Constructions)
         {
-            ReportConstruction(construction, constructions.Member(name), materials, report);
+            ReportConstruction(construction, constructions.Member(name), report);
         }
 
         var zones = Building.Member("zones");
@@ -38,7 +35,6 @@ internal static class BuildingCheck
     private static void ReportConstruction(
         Construction construction,
         Place place,
-        IReadOnlyCollection<string>? materials,
         CheckReport report
     )
     {
@@ -53,16 +49,11 @@ internal static class BuildingCheck
 
         for (var i = 0; i < construction.Layers.Length; i++)
         {
-            ReportLayer(construction.Layers[i], place.Member("layers").Item(i), materials, report);
+            ReportLayer(construction.Layers[i], place.Member("layers").Item(i), report);
         }
     }
 
-    private static void ReportLayer(
-        Layer layer,
-        Place place,
-        IReadOnlyCollection<string>? materials,
-        CheckReport report
-    )
+    private static void ReportLayer(Layer layer, Place place, CheckReport report)
     {
         if (layer is { Resistance: not null, Material: not null })
         {
@@ -86,19 +77,14 @@ internal static class BuildingCheck
             report.Add(place, CheckProblems.ThicknessMissing(why));
         }
 
-        ReportMaterial(layer.Material, place, materials, report);
+        ReportMaterial(layer.Material, place, report);
         if (layer.Bridge is { } bridge)
         {
-            ReportBridge(bridge, place.Member("bridge"), materials, report);
+            ReportBridge(bridge, place.Member("bridge"), report);
         }
     }
 
-    private static void ReportBridge(
-        Bridge bridge,
-        Place place,
-        IReadOnlyCollection<string>? materials,
-        CheckReport report
-    )
+    private static void ReportBridge(Bridge bridge, Place place, CheckReport report)
     {
         if (bridge is { Material: null, Conductivity: null })
         {
@@ -109,25 +95,16 @@ internal static class BuildingCheck
             report.Add(place, CheckProblems.DefinedTwice("material", "conductivity"));
         }
 
-        ReportMaterial(bridge.Material, place, materials, report);
+        ReportMaterial(bridge.Material, place, report);
     }
 
-    private static void ReportMaterial(
-        string? material,
-        Place place,
-        IReadOnlyCollection<string>? materials,
-        CheckReport report
-    )
+    private static void ReportMaterial(string? material, Place place, CheckReport report)
     {
-        if (
-            material is not null
-            && materials is not null
-            && !materials.Contains(material, StringComparer.Ordinal)
-        )
+        if (material is not null && !MaterialTable.Find(material).Succeeded)
         {
             report.Add(
                 place.Member("material"),
-                CheckProblems.UnknownName("material", material, materials)
+                CheckProblems.UnknownName("material", material, MaterialTable.Names)
             );
         }
     }

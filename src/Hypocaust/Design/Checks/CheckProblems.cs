@@ -121,7 +121,7 @@ internal static class CheckProblems
         new(
             "setting-of-another-part",
             "",
-            $"this part has no {setting}",
+            $"\"{setting}\" means nothing for this part",
             $"take it out; it belongs to {owner}"
         );
 

@@ -20,19 +20,30 @@ internal sealed class CheckReport(SourceNode root, Reading reading)
     public void Refer<T>(string what, string name, Named<T> known, Place place, Place knownAt)
         where T : notnull
     {
-        if (!known.Has(name) && !IsHole(knownAt))
+        if (!known.Has(name))
         {
-            Add(place, CheckProblems.UnknownName(what, name, known.Names));
+            Refer(what, name, known.Names, place, knownAt);
         }
     }
 
     /// <summary>Reports a part that is neither on the shelf nor in the built-in list.</summary>
     public void Refer(string what, string name, PartLookup parts, Place place) =>
-        Refer(what, name, parts.Names, place);
+        Refer(what, name, parts.Names, place, Place.Root.Member("parts"));
 
-    /// <summary>Reports a name that leads nowhere.</summary>
-    public void Refer(string what, string name, IEnumerable<string> known, Place place) =>
-        Add(place, CheckProblems.UnknownName(what, name, reading.IsFull ? [] : known));
+    /// <summary>Reports a name that leads nowhere, unless the things it may name could not be read.</summary>
+    public void Refer(
+        string what,
+        string name,
+        IEnumerable<string> known,
+        Place place,
+        Place knownAt
+    )
+    {
+        if (!IsHole(knownAt))
+        {
+            Add(place, CheckProblems.UnknownName(what, name, reading.IsFull ? [] : known));
+        }
+    }
 
     private bool IsHole(Place place) => reading.Holes.Contains(place.ToString());
 

@@ -11,6 +11,7 @@ internal sealed class LoopCheck(
 )
 {
     private static readonly Place Floor = Place.Root.Member("floor");
+    private static readonly Place Items = Place.Root.Member("plant").Member("items");
 
     private readonly Dictionary<string, int> loopsOf = new(StringComparer.Ordinal);
     private readonly List<string> manifolds =
@@ -76,7 +77,7 @@ internal sealed class LoopCheck(
         var items = design.Plant?.Items ?? Named<PlantItem>.Empty;
         if (!items.TryGet(name, out var item))
         {
-            report.Refer("manifold", name, manifolds, place);
+            report.Refer("manifold", name, manifolds, place, Items);
         }
         else if (parts.Find(item.Part) is not { } part)
         {

@@ -41,6 +41,12 @@ internal static class PartCheck
 
     private static void ReportCurve(PumpSpeed speed, Place place, CheckReport report)
     {
+        // a point that could not be read would make its neighbours look wrong
+        if (report.IsClouded(place))
+        {
+            return;
+        }
+
         if (speed.Curve.Length < FewestPoints)
         {
             report.Add(place, CheckProblems.TooFewPoints());

@@ -6,14 +6,10 @@ namespace Hypocaust.Design.Checks;
 internal static class ReferenceCheck
 {
     /// <summary>Reports every problem of a design that could be read.</summary>
-    public static void Report(
-        HeatingDesign design,
-        IReadOnlyCollection<string>? materials,
-        CheckReport report
-    )
+    public static void Report(HeatingDesign design, CheckReport report)
     {
         var parts = new PartLookup(design);
-        BuildingCheck.Report(design.Building, materials, report);
+        BuildingCheck.Report(design.Building, report);
         PartCheck.Report(design.Parts, report);
         if (design.Plant is { } plant)
         {

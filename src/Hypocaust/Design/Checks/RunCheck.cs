@@ -11,7 +11,7 @@ internal static class RunCheck
 
     public static void Report(PlantDesign plant, PartLookup parts, CheckReport report)
     {
-        var used = new Dictionary<PortAddress, Place>();
+        var used = new Dictionary<string, Place>();
         var allRead = !report.IsClouded(Runs);
         for (var r = 0; r < plant.Runs.Length; r++)
         {
@@ -20,10 +20,7 @@ internal static class RunCheck
             var route = RunRoute.Read(plant.Runs[r], r, parts.OfItem);
             if (route.TryGet(out var joins))
             {
-                foreach (var (port, step) in Visits(plant.Runs[r], joins))
-                {
-                    Use(port, place.Member("run").Item(step), used, report);
-                }
+                UsePorts(plant.Runs[r], joins, place.Member("run"), used, report);
             }
             else
             {
@@ -48,7 +45,7 @@ internal static class RunCheck
         }
         else if (pipe is not PipePart)
         {
-            report.Add(at, CheckProblems.NotOfKind(run.Pipe, "pipe"));
+            report.Add(at, CheckProblems.NotOfKind(run.Pipe, "a pipe"));
         }
     }
 
@@ -81,41 +78,51 @@ internal static class RunCheck
         }
     }
 
-    // Each port that a run touches, with the step at which it does; a part on a tee is touched once though the run passes it
-    private static IEnumerable<(PortAddress Port, int Step)> Visits(
+    // A part on a tee in the middle of a run ends one join and starts the next: one use of its port, at one step
+    private static void UsePorts(
         PipeRun run,
-        IEnumerable<Join> joins
-    ) => joins.SelectMany(join => Ends(run, join)).Distinct();
-
-    private static IEnumerable<(PortAddress Port, int Step)> Ends(PipeRun run, Join join)
+        IEnumerable<Join> joins,
+        Place place,
+        Dictionary<string, Place> used,
+        CheckReport report
+    )
     {
-        var before = join.Step - 1;
-        while (run.Run[before].IsPipe)
+        PortAddress? passed = null;
+        foreach (var join in joins)
         {
-            before--;
-        }
+            var before = join.Step - 1;
+            while (run.Run[before].IsPipe)
+            {
+                before--;
+            }
 
-        yield return (join.From, before);
-        yield return (join.To, join.Step);
+            if (join.From != passed)
+            {
+                Use(join.From, place.Item(before), used, report);
+            }
+
+            Use(join.To, place.Item(join.Step), used, report);
+            passed = join.To;
+        }
     }
 
     private static void Use(
         PortAddress port,
         Place place,
-        Dictionary<PortAddress, Place> used,
+        Dictionary<string, Place> used,
         CheckReport report
     )
     {
-        if (!used.TryAdd(port, place))
+        if (!used.TryAdd(port.ToString(), place))
         {
-            report.Add(place, CheckProblems.PortTwice(port, used[port].ToString()));
+            report.Add(place, CheckProblems.PortTwice(port, used[port.ToString()].ToString()));
         }
     }
 
     private static void ReportOpenPorts(
         PlantDesign plant,
         PartLookup parts,
-        Dictionary<PortAddress, Place> used,
+        Dictionary<string, Place> used,
         CheckReport report
     )
     {
@@ -128,7 +135,9 @@ internal static class RunCheck
 
             var place = Plant.Member("items").Member(name);
             var ports = Ports.Of(part);
-            var open = ports.Where(port => !used.ContainsKey(new PortAddress(name, port))).ToList();
+            var open = ports
+                .Where(port => !used.ContainsKey(new PortAddress(name, port).ToString()))
+                .ToList();
             if (open.Count == ports.Length && !ports.IsEmpty)
             {
                 report.Add(place, CheckProblems.NotPiped());

@@ -11,11 +11,7 @@ public static class DesignOnDisk
 
     /// <summary>Opens a design file.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="materials">Names of the built-in materials; null leaves names of materials unchecked.</param>
-    public static Result<OpenedDesign> Open(
-        string path,
-        IReadOnlyCollection<string>? materials = null
-    ) =>
+    public static Result<OpenedDesign> Open(string path) =>
         Guarded<OpenedDesign>(
             path,
             SavingProblems.CannotRead,
@@ -23,7 +19,7 @@ public static class DesignOnDisk
             {
                 using var stream = File.OpenRead(path);
                 return DesignFile
-                    .Read(stream, materials)
+                    .Read(stream)
                     .Then<OpenedDesign>(document => new OpenedDesign(
                         document,
                         FileStamp.Of(document.Bytes.Span)
@@ -45,27 +41,33 @@ public static class DesignOnDisk
             path,
             SavingProblems.CannotWrite,
             () =>
-            {
-                if (expected is not null && StampOf(path) != expected)
-                {
-                    return SavingProblems.ChangedSince(path);
-                }
-
-                var temporary = $"{path}.{Guid.NewGuid():N}.tmp";
-                try
-                {
-                    Write(temporary, document.Bytes.Span);
-                    KeepVersions(path);
-                    File.Move(temporary, path, overwrite: true);
-                }
-                finally
-                {
-                    File.Delete(temporary);
-                }
-
-                return FileStamp.Of(document.Bytes.Span);
-            }
+                expected is not null && StampOf(path) != expected
+                    ? SavingProblems.ChangedSince(path)
+                    : Replace(FinalTarget(path), document.Bytes.Span)
         );
+
+    private static FileStamp Replace(string path, ReadOnlySpan<byte> bytes)
+    {
+        var temporary = $"{path}.{Guid.NewGuid():N}.tmp";
+        try
+        {
+            Write(temporary, bytes);
+            KeepVersions(path);
+            File.Move(temporary, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(temporary);
+        }
+
+        return FileStamp.Of(bytes);
+    }
+
+    // A link stays a link: the file to which it leads is replaced
+    private static string FinalTarget(string path) =>
+        File.Exists(path)
+            ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path
+            : path;
 
     private static FileStamp? StampOf(string path) =>
         File.Exists(path) ? FileStamp.Of(File.ReadAllBytes(path)) : null;

@@ -15,9 +15,7 @@ internal sealed class RecordShape(Type type, string? kind, IReadOnlyList<Propert
     /// <summary>The member by which an editor finds the schema; allowed at the head of a document.</summary>
     public const string SchemaKey = "$schema";
 
-    private readonly Dictionary<string, int> indexByName = properties
-        .Select((property, index) => (property.Name, index))
-        .ToDictionary(pair => pair.Name, pair => pair.index, StringComparer.Ordinal);
+    private readonly Dictionary<string, int> indexByName = Index(properties);
 
     private ConstructorInvoker? constructor;
 
@@ -81,6 +79,17 @@ internal sealed class RecordShape(Type type, string? kind, IReadOnlyList<Propert
     }
 
     public override JsonObject Schema(SchemaBook book) => book.WriteRecord(this);
+
+    private static Dictionary<string, int> Index(IReadOnlyList<PropertyShape> properties)
+    {
+        var index = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var i = 0; i < properties.Count; i++)
+        {
+            index.Add(properties[i].Name, i);
+        }
+
+        return index;
+    }
 
     private void ReportUnknown(
         SourceMember member,

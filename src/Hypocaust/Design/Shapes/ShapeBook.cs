@@ -77,6 +77,11 @@ internal sealed class ShapeBook
             return Create(typeof(NamedShape<>), item, Of(item));
         }
 
+        if (isForAnswers && ValueOfMap(type) is { } mapped)
+        {
+            return Create(typeof(NamedShape<>), mapped, Of(mapped));
+        }
+
         if (ItemOf(type) is { } listed)
         {
             return Create(typeof(ListShape<>), listed, Of(listed));
@@ -86,6 +91,17 @@ internal sealed class ShapeBook
             .Any(one => one.IsGenericType && one.GetGenericTypeDefinition() == typeof(IText<>));
         return isText ? Create(typeof(TextShape<>), type) : null;
     }
+
+    // In answers a dictionary is an object with a member for each name
+    private static Type? ValueOfMap(Type type) =>
+        type.GetInterfaces()
+            .Prepend(type)
+            .FirstOrDefault(one =>
+                one.IsGenericType
+                && one.GetGenericTypeDefinition() == typeof(IReadOnlyDictionary<,>)
+                && one.GenericTypeArguments[0] == typeof(string)
+            )
+            ?.GenericTypeArguments[1];
 
     // In answers any list will do; in designs only the immutable one
     private Type? ItemOf(Type type)

@@ -18,6 +18,9 @@ internal sealed class SourceText
     /// <summary>The whole file, mark at its head included.</summary>
     public ReadOnlySpan<byte> Bytes => bytes;
 
+    /// <summary>The same, to be kept.</summary>
+    public ReadOnlyMemory<byte> Memory => bytes;
+
     /// <summary>Bytes that a byte order mark takes at the head.</summary>
     public int MarkLength => bytes is [0xEF, 0xBB, 0xBF, ..] ? 3 : 0;
 

@@ -1,0 +1,70 @@
+using Hypocaust.Answers;
+using Hypocaust.Design;
+using Hypocaust.Plant;
+
+namespace Hypocaust.Review.Rules.Service;
+
+/// <summary>Supply and return must be read to set the plant up.</summary>
+public sealed class ThermometersMissing()
+    : ReviewRule(
+        new()
+        {
+            Id = "thermometers-missing",
+            Title = "No thermometer shows the supply or the return of the floor",
+            Severity = Severity.Poor,
+            Why =
+                "Without them you cannot tell whether heat leaves the heater, whether it reaches the floor, and how much.",
+            LooksAt =
+                "Whether a thermometer taps the water to each manifold and from it, with no heater, loop or other circuit between; one behind the heater of a separate circuit is worth a note.",
+            Source = "common practice, no source",
+            Page = Pages.Plant,
+            Needs = Needs.Piping,
+        }
+    )
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Check(ReviewSubject subject)
+    {
+        var graph = subject.Graph!;
+        var thermometers = graph
+            .Tappings(TappingFunction.Thermometer)
+            .Select(item => graph.NodeOf(item))
+            .ToHashSet();
+        bool Shows(string item, string port) =>
+            graph.Reach(graph.NodeOf(item, port), IsSameWater).Any(thermometers.Contains);
+
+        foreach (var manifold in graph.ItemsOf<ManifoldPart>())
+        {
+            string[] missing =
+            [
+                .. new[] { Ports.Supply, Ports.Return }.Where(port => !Shows(manifold.Name, port)),
+            ];
+            if (missing.Length > 0)
+            {
+                yield return Find(
+                    DesignPlaces.Item(manifold.Name),
+                    $"Nothing shows the temperature in the {string.Join(" and the ", missing)} of \"{manifold.Name}\".",
+                    $"Put a thermometer on the {string.Join(" and one on the ", missing)} pipe right at the manifold."
+                );
+            }
+        }
+
+        foreach (
+            var heater in graph
+                .ItemsOf<HeaterPart>()
+                .Where(heater => !Shows(heater.Name, Ports.Out))
+        )
+        {
+            yield return Find(
+                DesignPlaces.Item(heater.Name),
+                $"Nothing shows the temperature behind \"{heater.Name}\".",
+                "Put a thermometer on the pipe right behind it.",
+                Severity.Note
+            );
+        }
+    }
+
+    // a thermometer anywhere on such a way shows the same water
+    private static bool IsSameWater(PlantBranch branch) =>
+        branch is PlantBranch.InPipe or PlantBranch.InItem { Part: not HeaterPart };
+}
