@@ -48,17 +48,17 @@ public sealed class EditJournal : IDisposable
         file.Position = 0;
         using var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true);
         var head = Parse<JournalHead>(reader.ReadLine());
-        var steps = ImmutableArray.CreateBuilder<JournalStep>();
+        var found = ImmutableArray.CreateBuilder<JournalStep>();
         while (reader.ReadLine() is { } line)
         {
             if (Parse<JournalStep>(line) is { Do: not null } step)
             {
-                steps.Add(step);
+                found.Add(step);
             }
         }
 
-        this.steps = steps.Count;
-        return new(head?.StartsFrom == Fingerprint(baseText), steps.ToImmutable());
+        steps = found.Count;
+        return new(head?.StartsFrom == Fingerprint(baseText), found.ToImmutable());
     }
 
     /// <summary>Copies the journal to a file beside it, so that its steps are not lost when it starts anew.</summary>

@@ -70,8 +70,19 @@ public class WhyTests : PageTest
         where TPage : IComponent
     {
         var answer = Session.View.Present.Answer;
-        var paths = Desk<TPage>()
-            .FindAll("[data-why]")
+        var desk = Desk<TPage>();
+        foreach (
+            var label in desk.FindAll("details.more > summary")
+                .Select(fold => fold.TextContent)
+                .ToList()
+        )
+        {
+            desk.FindAll("details.more > summary")
+                .Single(fold => fold.TextContent == label)
+                .Click();
+        }
+
+        var paths = desk.FindAll("[data-why]")
             .Select(button => button.GetAttribute("data-why")!)
             .ToList();
 
