@@ -4,13 +4,12 @@ using static Microsoft.Playwright.Assertions;
 namespace Hypocaust.Web.Tests.Browser;
 
 /// <summary>What a person does, start to end, in a real browser.</summary>
-[Collection("browser")]
-public class JourneyTests(Chromium chromium)
+public class JourneyTests(Chromium chromium) : BrowserTest(chromium)
 {
     [Fact]
     public async Task Editing_the_set_point_changes_verdict_and_change_line_and_keys_undo_and_redo_it()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         var verdict = await page.Locator(".verdict").InnerTextAsync();
@@ -32,7 +31,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task Undo_keys_inside_a_text_field_belong_to_the_field()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         await SetPoint(page).FillAsync("35 °C");
@@ -47,7 +46,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task A_bad_entry_stays_with_its_problem_and_the_answer_stays_too()
     {
-        var page = await chromium.OpenAsync(390);
+        var page = await OpenAsync(390);
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         var verdict = await page.Locator(".verdict").InnerTextAsync();
@@ -67,7 +66,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task One_tap_switches_the_units()
     {
-        var page = await chromium.OpenAsync(390);
+        var page = await OpenAsync(390);
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
 
@@ -81,7 +80,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task Why_opens_by_keyboard_and_Escape_gives_the_focus_back()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         var number = page.Locator(".verdict .figure").First;
@@ -100,7 +99,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task Opening_a_broken_file_lists_every_problem_and_keeps_the_design()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         var broken = Path.Combine(Path.GetDirectoryName(app.File)!, "broken.json");
@@ -125,7 +124,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task A_saved_copy_holds_the_very_text_and_Save_writes_the_file()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         await SetPoint(page).FillAsync("35 °C");
@@ -157,7 +156,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task A_killed_program_offers_the_unsaved_edits_again()
     {
-        var page = await chromium.OpenAsync();
+        var page = await OpenAsync();
         var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "plant");
         await SetPoint(page).FillAsync("35 °C");
@@ -176,7 +175,7 @@ public class JourneyTests(Chromium chromium)
     [Fact]
     public async Task The_list_of_questions_folds_out_on_a_phone_and_leads_on()
     {
-        var page = await chromium.OpenAsync(390);
+        var page = await OpenAsync(390);
         await using var app = await RunningApp.StartAsync();
         await app.GoAsync(page, "space");
 

@@ -4,8 +4,9 @@ using Microsoft.Playwright;
 namespace Hypocaust.Web.Tests.Browser;
 
 /// <summary>What holds for every page at a desk and on a phone.</summary>
-[Collection("browser")]
-public class PageTests(Chromium chromium, QuietApp quiet) : IClassFixture<QuietApp>
+public class PageTests(Chromium chromium, QuietApp quiet)
+    : BrowserTest(chromium),
+        IClassFixture<QuietApp>
 {
     public static MatrixTheoryData<string, int> Pages { get; } =
         new(["space", "floor", "plant", "review"], [1400, 390]);
@@ -17,7 +18,7 @@ public class PageTests(Chromium chromium, QuietApp quiet) : IClassFixture<QuietA
         int width
     )
     {
-        var page = await chromium.OpenAsync(width);
+        var page = await OpenAsync(width);
         var complaints = new List<string>();
         page.Console += (_, message) =>
         {
@@ -44,8 +45,8 @@ public class PageTests(Chromium chromium, QuietApp quiet) : IClassFixture<QuietA
     [MemberData(nameof(Pages))]
     public async Task Axe_finds_nothing_serious_by_day_or_by_night(string question, int width)
     {
-        var day = await chromium.OpenAsync(width);
-        var night = await chromium.OpenAsync(width, ColorScheme.Dark);
+        var day = await OpenAsync(width);
+        var night = await OpenAsync(width, ColorScheme.Dark);
 
         foreach (var page in new[] { day, night })
         {
@@ -66,7 +67,7 @@ public class PageTests(Chromium chromium, QuietApp quiet) : IClassFixture<QuietA
     public async Task Every_target_on_a_phone_is_big_enough_for_a_thumb(string question, int width)
     {
         Assert.SkipWhen(width > 600, "A phone's question.");
-        var page = await chromium.OpenAsync(width);
+        var page = await OpenAsync(width);
         await quiet.App.GoAsync(page, question);
         await UnfoldEverythingAsync(page);
 
