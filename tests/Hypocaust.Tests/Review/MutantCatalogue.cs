@@ -69,22 +69,10 @@ internal static class MutantCatalogue
             ],
             CirculatorPart =>
             [
-                Make("too weak", Circulator("0.15 m", "0.05 m", "4 L/min")),
-                Make("too strong", Circulator("30 m", "12 m", "200 L/min")),
+                Make("too weak", Circulator("0.2 m", "0.15 m", "4 L/min")),
+                Make("too strong", Circulator("30 m", "28 m", "200 L/min")),
             ],
-            InlinePart inline =>
-            [
-                Make("too small", Inline(inline)),
-                new Mutant(
-                    $"shut {name}",
-                    name,
-                    design =>
-                        design.Set(
-                            $"plant/items/{name}/shut",
-                            inline.Function is InlineFunction.ShutOff or InlineFunction.Purge
-                        )
-                ),
-            ],
+            InlinePart inline => [Make("too small", Inline(inline)), .. Shut(name, inline)],
             ReliefPart =>
             [
                 Make(
@@ -114,16 +102,29 @@ internal static class MutantCatalogue
                     """{ "kind": "closelySpacedTees", "inner": "6 mm", "spacing": "60 mm" }"""
                 ),
             ],
-            ManifoldPart manifold =>
+            ManifoldPart =>
             [
-                Make(
-                    "valves too small in",
-                    $$"""{ "kind": "manifold", "outlets": {{manifold.Outlets}}, "valveKv": "Kv 0.05" }"""
+                new Mutant(
+                    $"valves too small in {name}",
+                    name,
+                    design => design.SetLoops("valve", "Kv 0.05")
                 ),
             ],
             _ => [],
         };
     }
+
+    private static IEnumerable<Mutant> Shut(string name, InlinePart part) =>
+        part.Function is InlineFunction.ShutOff or InlineFunction.Purge
+            ?
+            [
+                new Mutant(
+                    $"shut {name}",
+                    name,
+                    design => design.Set($"plant/items/{name}/shut", true)
+                ),
+            ]
+            : [];
 
     private static Mutant OfRun(int run) =>
         new(
@@ -201,23 +202,17 @@ internal static class MutantCatalogue
     private static string Heater(string capacity, string minimum) =>
         $$"""{ "kind": "heater", "capacity": "{{capacity}}", "minimumFlow": "{{minimum}}", "kv": "Kv 2.5" }""";
 
-    private static string Circulator(string shutOff, string half, string end) =>
-        $$"""
-            {
-              "kind": "circulator", "isolating": true, "speeds": [
-                { "curve": [
-                  { "flow": "0 L/min", "head": "{{shutOff}}" },
-                  { "flow": "1 L/min", "head": "{{shutOff}}" },
-                  { "flow": "{{end}}", "head": "{{half}}" }
-                ] },
-                { "curve": [
-                  { "flow": "0 L/min", "head": "{{shutOff}}" },
-                  { "flow": "1 L/min", "head": "{{shutOff}}" },
-                  { "flow": "{{end}}", "head": "{{half}}" }
-                ] }
-              ]
-            }
+    private static string Circulator(string shutOff, string middle, string end)
+    {
+        var speed = $$"""
+            { "curve": [
+              { "flow": "0 L/min", "head": "{{shutOff}}" },
+              { "flow": "1 L/min", "head": "{{middle}}" },
+              { "flow": "{{end}}", "head": "0.05 m" }
+            ] }
             """;
+        return $$"""{ "kind": "circulator", "isolating": true, "speeds": [{{speed}}, {{speed}}] }""";
+    }
 
     private static string Inline(InlinePart part) =>
         $$"""{ "kind": "inline", "function": "{{char.ToLowerInvariant(part.Function.ToString()[0])}}{{part.Function.ToString()[1..]}}", "kv": "Kv 0.6" }""";

@@ -140,6 +140,7 @@ internal static class RuleFixtures
                 d => d.Make("purge heater", Purge("Kv 3")),
                 d => d.Make("purge heater", Purge("Kv 6"))
             ),
+            Studio<PipeThrottles>(d => LongerPipe(d, "60 m"), d => LongerPipe(d, "8 m")),
             Studio<ShutValveStopsFlow>(
                 d => d.Set("plant/items/strainer valve/shut", true),
                 d => d.Set("plant/items/strainer valve/shut", false)
@@ -278,7 +279,7 @@ internal static class RuleFixtures
 
     private static IEnumerable<RuleFixture> Service() =>
         [
-            Studio<PartNotPiped>(d => d.TakeOut("tees"), AsItIs),
+            Studio<CircuitWithoutHeater>(RingOfItsOwn, AsItIs),
             Studio<FillValveMissing>(d => WithoutHosePoints(d).TakeOut("fill"), WithoutHosePoints),
             Studio<DrainValveMissing>(
                 d => WithoutHosePoints(d).TakeOut("drain"),
@@ -346,8 +347,28 @@ internal static class RuleFixtures
             .Set("plant/items/primary pump/part", "circulator large")
             .Set("plant/items/primary pump/speed", 3)
             .PutBehind("fill", "narrow", "narrow", "1.6 m")
-            .Shelve("narrow", Purge("Kv 2.4"))
+            .Shelve("narrow", Purge("Kv 2.1"))
             .Make("purge heater", Purge("Kv 2.2"));
+
+    private static DesignEdits LongerPipe(DesignEdits design, string length)
+    {
+        var run = design.Runs[1]!["run"]!.AsArray();
+        run[1] = length;
+        return design;
+    }
+
+    private static DesignEdits RingOfItsOwn(DesignEdits design)
+    {
+        design.Items["spare strainer"] = new JsonObject { ["part"] = "strainer 3/4" };
+        design.Runs.Add(
+            JsonNode.Parse(
+                """
+                { "pipe": "copper 22x1", "run": ["spare strainer.out", "1 m", "spare strainer.in"] }
+                """
+            )
+        );
+        return design;
+    }
 
     private static DesignEdits SecondPump(DesignEdits design) =>
         design

@@ -19,7 +19,7 @@ public sealed class ReliefValveCanBeCutOff()
             Source = "EN 12828:2012, 4.6.2 (from memory)",
             Page = Pages.Plant,
             Needs = Needs.Piping,
-            CausedBy = [typeof(Piping.PartNotPiped)],
+            CausedBy = [typeof(Piping.CircuitWithoutHeater)],
         }
     )
 {
