@@ -99,6 +99,33 @@ public sealed class RuleBookTests
         answer.Review.NotAsked.ShouldNotContain(id);
     }
 
+    [Fact]
+    public void A_danger_is_not_hushed_up_by_a_lesser_cause()
+    {
+        var rules = RuleBook.Rules.ToDictionary(rule => rule.GetType());
+        foreach (var fixture in RuleFixtures.All)
+        {
+            var findings = Study.Solve(fixture.Triggers().Read().Design).Review.Findings;
+            foreach (var finding in findings)
+            {
+                var causes = rules.Values.Single(rule => rule.Id == finding.Rule).Card.CausedBy;
+                findings
+                    .Where(other => causes.Any(cause => rules[cause].Id == other.Rule))
+                    .ShouldAllBe(other => other.Severity > finding.Severity);
+            }
+        }
+
+        var studio = RuleFixtures
+            .All.Single(one => one.Id == "circuit-without-heater")
+            .Triggers()
+            .PutBehind("heater.out", "heater valve", "ball valve 3/4");
+        Study
+            .Solve(studio.Read().Design)
+            .Review.Findings.ShouldContain(finding =>
+                finding.Rule == "relief-valve-can-be-cut-off"
+            );
+    }
+
     internal static void ShouldBeWellSaid(Finding finding)
     {
         ShouldBeSentences(finding.What, mayStartWithName: true);
