@@ -12,7 +12,7 @@ public sealed class EditJournal : IDisposable
     private static readonly JsonSerializerOptions Format = new(JsonSerializerDefaults.Web);
     private readonly FileStream file;
     private readonly TimeProvider clock;
-    private int steps;
+    private int written;
 
     private EditJournal(FileStream file, TimeProvider clock)
     {
@@ -57,7 +57,7 @@ public sealed class EditJournal : IDisposable
             }
         }
 
-        this.steps = steps.Count;
+        written = steps.Count;
         return new(head?.StartsFrom == Fingerprint(baseText), steps.ToImmutable());
     }
 
@@ -76,7 +76,7 @@ public sealed class EditJournal : IDisposable
     public void Restart(string baseText)
     {
         file.SetLength(0);
-        steps = 0;
+        written = 0;
         Append(new JournalHead(Fingerprint(baseText)));
     }
 
@@ -89,14 +89,14 @@ public sealed class EditJournal : IDisposable
     )
     {
         Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
-        steps++;
+        written++;
     }
 
     /// <summary>Lets go of the journal; one without steps leaves no file behind.</summary>
     public void Dispose()
     {
         file.Dispose();
-        if (steps == 0)
+        if (written == 0)
         {
             File.Delete(file.Name);
         }

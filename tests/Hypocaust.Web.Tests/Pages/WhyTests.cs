@@ -70,8 +70,13 @@ public class WhyTests : PageTest
         where TPage : IComponent
     {
         var answer = Session.View.Present.Answer;
-        var paths = Desk<TPage>()
-            .FindAll("[data-why]")
+        var desk = Desk<TPage>();
+        for (var fold = 0; fold < desk.FindAll("details.more > summary").Count; fold++)
+        {
+            desk.FindAll("details.more > summary")[fold].Click();
+        }
+
+        var paths = desk.FindAll("[data-why]")
             .Select(button => button.GetAttribute("data-why")!)
             .ToList();
 
