@@ -12,7 +12,7 @@ public sealed class EditJournal : IDisposable
     private static readonly JsonSerializerOptions Format = new(JsonSerializerDefaults.Web);
     private readonly FileStream file;
     private readonly TimeProvider clock;
-    private int steps;
+    private int written;
 
     private EditJournal(FileStream file, TimeProvider clock)
     {
@@ -57,8 +57,13 @@ public sealed class EditJournal : IDisposable
             }
         }
 
+<<<<<<< HEAD
         steps = found.Count;
         return new(head?.StartsFrom == Fingerprint(baseText), found.ToImmutable());
+=======
+        written = steps.Count;
+        return new(head?.StartsFrom == Fingerprint(baseText), steps.ToImmutable());
+>>>>>>> main
     }
 
     /// <summary>Copies the journal to a file beside it, so that its steps are not lost when it starts anew.</summary>
@@ -76,7 +81,7 @@ public sealed class EditJournal : IDisposable
     public void Restart(string baseText)
     {
         file.SetLength(0);
-        steps = 0;
+        written = 0;
         Append(new JournalHead(Fingerprint(baseText)));
     }
 
@@ -89,14 +94,14 @@ public sealed class EditJournal : IDisposable
     )
     {
         Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
-        steps++;
+        written++;
     }
 
     /// <summary>Lets go of the journal; one without steps leaves no file behind.</summary>
     public void Dispose()
     {
         file.Dispose();
-        if (steps == 0)
+        if (written == 0)
         {
             File.Delete(file.Name);
         }

@@ -82,6 +82,30 @@ internal static class PipingQuestions
                 && graph.Item(port.Item).Part is HeaterPart or ManifoldPart or CloselySpacedTeesPart
             );
 
+    /// <summary>The points that water can reach from a point when check valves let it pass one way only.</summary>
+    public static ISet<int> ReachWithArrows(
+        this PlantGraph graph,
+        int start,
+        Func<PlantBranch, bool> passes
+    )
+    {
+        var reached = new HashSet<int> { start };
+        var waiting = new Queue<int>([start]);
+        while (waiting.TryDequeue(out var node))
+        {
+            var next = graph
+                .Branches.Where(passes)
+                .Where(branch => branch.From == node || (branch.To == node && !branch.IsOneWay()))
+                .Select(branch => branch.From == node ? branch.To : branch.From);
+            foreach (var other in next.Where(reached.Add))
+            {
+                waiting.Enqueue(other);
+            }
+        }
+
+        return reached;
+    }
+
     /// <summary>Pipes and tubes in use, each with where it is named.</summary>
     public static IEnumerable<(string Place, string Name, PipePart Pipe)> Pipes(
         this PlantGraph graph

@@ -55,6 +55,7 @@ public static class RuleBook
         new ParallelCirculatorsWithoutCheckValve(),
         new PartPipedBackwards(),
         new PartThrottles(),
+        new PipeThrottles(),
         new SecondaryCircuitWithoutCheckValve(),
         new SecondaryFlowAbovePrimary(),
         new ShutValveStopsFlow(),
@@ -83,7 +84,7 @@ public static class RuleBook
         new FluidFreezes(),
         new GlycolTooStrong(),
         new GlycolTooWeak(),
-        new PartNotPiped(),
+        new CircuitWithoutHeater(),
         new TubeLetsOxygenIn(),
         new CannotBePurged(),
         new CirculatorCannotBeIsolated(),
@@ -107,12 +108,23 @@ public static class RuleBook
             .Select(rule => (Rule: rule, Findings: rule.Check(subject).ToImmutableArray()))
             .Where(pair => !pair.Findings.IsEmpty)
             .ToImmutableArray();
-        var finders = found.Select(pair => pair.Rule.GetType()).ToImmutableHashSet();
+        var gravest = found.ToImmutableDictionary(
+            pair => pair.Rule.GetType(),
+            pair => pair.Findings.Min(finding => finding.Severity)
+        );
+
+        // a finding is left out only beside a cause that is as grave, so that nothing dangerous is hushed up
+        bool IsExplained(ReviewRule rule, Finding finding) =>
+            rule.Card.CausedBy.Any(cause =>
+                gravest.TryGetValue(cause, out var severity) && severity <= finding.Severity
+            );
+
         return new ReviewAnswer(
             [
                 .. found
-                    .Where(pair => !pair.Rule.Card.CausedBy.Any(finders.Contains))
-                    .SelectMany(pair => pair.Findings)
+                    .SelectMany(pair =>
+                        pair.Findings.Where(finding => !IsExplained(pair.Rule, finding))
+                    )
                     .OrderBy(finding => finding.Severity),
             ],
             askable.Length,

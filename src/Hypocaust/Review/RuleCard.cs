@@ -31,7 +31,7 @@ public sealed record RuleCard
     /// <summary>What must be there before the rule can be asked.</summary>
     public required Needs Needs { get; init; }
 
-    /// <summary>Rules that, when they find something, explain this one, so that it stays silent: one missing part raises one finding.</summary>
+    /// <summary>Rules that, when they find something, explain this one, so that it stays silent beside a finding that is as grave: one missing part raises one finding.</summary>
     public ImmutableArray<Type> CausedBy { get; init; } = [];
 }
 

@@ -216,7 +216,6 @@ internal static class SampleAnswers
             -16,
             6100,
             5200,
-            1200,
             [
                 new(
                     "studio",
@@ -226,6 +225,7 @@ internal static class SampleAnswers
                     0.5,
                     6100,
                     5200,
+                    1200,
                     1040,
                     0,
                     [

@@ -22,6 +22,8 @@ public sealed class Chromium : IAsyncLifetime
     {
         if (Executable is not null)
         {
+            // a machine that is busy with other tests answers late, not wrongly
+            Assertions.SetDefaultExpectTimeout(60_000);
             playwright = await Playwright.CreateAsync();
             browser = await playwright.Chromium.LaunchAsync(
                 new() { ExecutablePath = Executable, Args = ["--no-sandbox"] }

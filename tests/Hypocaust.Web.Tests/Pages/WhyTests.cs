@@ -71,15 +71,9 @@ public class WhyTests : PageTest
     {
         var answer = Session.View.Present.Answer;
         var desk = Desk<TPage>();
-        foreach (
-            var label in desk.FindAll("details.more > summary")
-                .Select(fold => fold.TextContent)
-                .ToList()
-        )
+        for (var fold = 0; fold < desk.FindAll("details.more > summary").Count; fold++)
         {
-            desk.FindAll("details.more > summary")
-                .Single(fold => fold.TextContent == label)
-                .Click();
+            desk.FindAll("details.more > summary")[fold].Click();
         }
 
         var paths = desk.FindAll("[data-why]")

@@ -31,13 +31,16 @@ public sealed class CheckValveHoldsBack()
         )
         {
             bool IsStill(PlantBranch branch) =>
-                branch is not PlantBranch.InItem item
-                || subject.ItemAnswer(item.Name).FlowKgPerS is null or 0;
-            var still = graph.Reach(graph.NodeOf(pump.Item, Ports.Out), IsStill);
+                !branch.IsItem(pump.Item)
+                && !branch.IsShut()
+                && (
+                    branch is not PlantBranch.InItem item
+                    || subject.ItemAnswer(item.Name).FlowKgPerS is null or 0
+                );
             var holding = graph
                 .Branches.OfType<PlantBranch.InItem>()
-                .Where(branch => branch.IsOneWay() && branch.Name != pump.Item)
-                .Where(branch => IsStill(branch) && still.Contains(branch.From) && !branch.IsShut())
+                .Where(branch => branch.IsOneWay() && IsStill(branch))
+                .Where(branch => PressesOnOutlet(graph, pump.Item, branch, IsStill))
                 .Select(branch => branch.Name)
                 .ToList();
             if (holding.Count > 0)
@@ -49,5 +52,20 @@ public sealed class CheckValveHoldsBack()
                 );
             }
         }
+    }
+
+    // from the circulator's outlet the still water leads to the side of the check valve where its arrow ends
+    private static bool PressesOnOutlet(
+        PlantGraph graph,
+        string pump,
+        PlantBranch check,
+        Func<PlantBranch, bool> isStill
+    )
+    {
+        var reached = graph.Reach(
+            graph.NodeOf(pump, Ports.Out),
+            branch => branch != check && isStill(branch)
+        );
+        return reached.Contains(check.To) && !reached.Contains(check.From);
     }
 }

@@ -20,7 +20,7 @@ public sealed class CirculatorMovesNothing()
             [
                 typeof(ShutValveStopsFlow),
                 typeof(CheckValveHoldsBack),
-                typeof(Piping.PartNotPiped),
+                typeof(Piping.CircuitWithoutHeater),
             ],
         }
     )

@@ -24,7 +24,7 @@ public sealed class HeaterFlowBelowMinimum()
                 typeof(CirculatorMovesNothing),
                 typeof(CheckValveHoldsBack),
                 typeof(Heating.SwitchedOff),
-                typeof(Piping.PartNotPiped),
+                typeof(Piping.CircuitWithoutHeater),
             ],
         }
     )

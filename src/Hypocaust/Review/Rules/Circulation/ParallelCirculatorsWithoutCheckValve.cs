@@ -30,13 +30,9 @@ public sealed class ParallelCirculatorsWithoutCheckValve()
         foreach (var pump in pumps)
         {
             var beside = pumps
-                .Where(other =>
-                    other != pump
-                    && AreJoined(graph, pump, other, Ports.In)
-                    && AreJoined(graph, pump, other, Ports.Out)
-                )
+                .Where(other => other != pump && CanPushBackThrough(graph, other, pump))
                 .ToList();
-            if (beside.Count > 0 && !IsOneWay(graph, pump))
+            if (beside.Count > 0)
             {
                 yield return Find(
                     DesignPlaces.Item(pump),
@@ -47,18 +43,18 @@ public sealed class ParallelCirculatorsWithoutCheckValve()
         }
     }
 
-    private static bool IsOneWay(PlantGraph graph, string pump) =>
-        graph.Branches.Any(branch => branch.IsItem(pump) && branch.IsOneWay());
-
-    private static bool AreJoined(PlantGraph graph, string pump, string other, string port) =>
-        graph
-            .Reach(
-                graph.NodeOf(pump, port),
-                branch =>
-                    !branch.IsItem(pump)
-                    && !branch.IsItem(other)
-                    && !branch.IsOneWay()
-                    && branch is not PlantBranch.InItem { Part: HeaterPart }
-            )
-            .Contains(graph.NodeOf(other, port));
+    private static bool CanPushBackThrough(PlantGraph graph, string pump, string resting)
+    {
+        bool Passes(PlantBranch branch) =>
+            !branch.IsItem(pump)
+            && !branch.IsItem(resting)
+            && branch is not PlantBranch.InItem { Part: HeaterPart };
+        bool Leads(string from, string to, string port) =>
+            graph
+                .ReachWithArrows(graph.NodeOf(from, port), Passes)
+                .Contains(graph.NodeOf(to, port));
+        return !graph.Branches.Any(branch => branch.IsItem(resting) && branch.IsOneWay())
+            && Leads(pump, resting, Ports.Out)
+            && Leads(resting, pump, Ports.In);
+    }
 }

@@ -18,7 +18,7 @@ public sealed class ExpansionVesselCanBeCutOff()
             Source = "EN 12828:2012, 4.6.3 (from memory)",
             Page = Pages.Plant,
             Needs = Needs.Piping,
-            CausedBy = [typeof(ExpansionVesselCutOff), typeof(Piping.PartNotPiped)],
+            CausedBy = [typeof(ExpansionVesselCutOff), typeof(Piping.CircuitWithoutHeater)],
         }
     )
 {

@@ -16,7 +16,7 @@ public sealed class ExpansionVesselCutOff()
             Source = "EN 12828:2012, 4.6.3 (from memory)",
             Page = Pages.Plant,
             Needs = Needs.Piping,
-            CausedBy = [typeof(Piping.PartNotPiped)],
+            CausedBy = [typeof(Piping.CircuitWithoutHeater)],
         }
     )
 {

@@ -24,7 +24,7 @@ public sealed class WarmPressureNearRelief()
                 typeof(ExpansionVesselMissing),
                 typeof(ExpansionVesselTooSmall),
                 typeof(ExpansionVesselCutOff),
-                typeof(Piping.PartNotPiped),
+                typeof(Piping.CircuitWithoutHeater),
             ],
         }
     )

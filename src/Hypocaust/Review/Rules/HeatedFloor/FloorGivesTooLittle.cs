@@ -29,7 +29,7 @@ public sealed class FloorGivesTooLittle()
                 typeof(Circulation.CheckValveHoldsBack),
                 typeof(Circulation.CirculatorMovesNothing),
                 typeof(Circulation.CirculatorPipedBackwards),
-                typeof(Piping.PartNotPiped),
+                typeof(Piping.CircuitWithoutHeater),
             ],
         }
     )

@@ -28,7 +28,8 @@ public sealed class SetPointAboveTubeRating()
         var weakest = graph
             .Pipes()
             .Where(pipe => pipe.Pipe.MaxTemperature is not null)
-            .MinBy(pipe => pipe.Pipe.MaxTemperature!.Value.Si);
+            .OrderBy(pipe => pipe.Pipe.MaxTemperature!.Value.Si)
+            .FirstOrDefault();
         var limit = weakest.Pipe?.MaxTemperature?.Si ?? double.PositiveInfinity;
         foreach (var heater in graph.ItemsOf<HeaterPart>())
         {

@@ -19,7 +19,7 @@ public sealed class ReliefValveCanBeCutOff()
             Source = "EN 12828:2012, 4.6.2 (from memory)",
             Page = Pages.Plant,
             Needs = Needs.Piping,
-            CausedBy = [typeof(Piping.PartNotPiped)],
+            CausedBy = [typeof(Piping.CircuitWithoutHeater)],
         }
     )
 {
@@ -46,12 +46,13 @@ public sealed class ReliefValveCanBeCutOff()
                 continue;
             }
 
-            var now = Reaches(branch => !branch.IsShut())
-                ? "can be shut off from"
+            var how =
+                !Reaches(_ => true) ? "has no pipe that leads to"
+                : Reaches(branch => !branch.IsShut()) ? "can be shut off from"
                 : "is shut off at this moment from";
             yield return Find(
                 DesignPlaces.Item(heater.Name),
-                $"\"{heater.Name}\" {now} {PipingQuestions.Listed(valves.Select(valve => valve.Name))}.",
+                $"\"{heater.Name}\" {how} {PipingQuestions.Listed(valves.Select(valve => valve.Name))}.",
                 $"Put the relief valve on a tee right at the outlet of \"{heater.Name}\", before any valve."
             );
         }

@@ -18,7 +18,7 @@ public sealed class CirculatorCannotBeIsolated()
             Source = "common practice, no source",
             Page = Pages.Plant,
             Needs = Needs.Piping,
-            CausedBy = [typeof(Piping.PartNotPiped)],
+            CausedBy = [typeof(Piping.CircuitWithoutHeater)],
         }
     )
 {

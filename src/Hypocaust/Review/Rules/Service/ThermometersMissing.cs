@@ -15,7 +15,7 @@ public sealed class ThermometersMissing()
             Why =
                 "Without them you cannot tell whether heat leaves the heater, whether it reaches the floor, and how much.",
             LooksAt =
-                "Whether a thermometer taps the water to each manifold and from it, with no heater, loop or other circuit between; one behind the heater of a separate circuit is worth a note.",
+                "Whether a thermometer taps the water to each manifold and from it, with no heater, circulator, loop or other circuit between; one behind the heater of a separate circuit is worth a note.",
             Source = "common practice, no source",
             Page = Pages.Plant,
             Needs = Needs.Piping,
@@ -30,14 +30,22 @@ public sealed class ThermometersMissing()
             .Tappings(TappingFunction.Thermometer)
             .Select(item => graph.NodeOf(item))
             .ToHashSet();
-        bool Shows(string item, string port) =>
-            graph.Reach(graph.NodeOf(item, port), IsSameWater).Any(thermometers.Contains);
+        bool Shows(string item, string port, Func<PlantBranch, bool> isSameWater) =>
+            graph.Reach(graph.NodeOf(item, port), isSameWater).Any(thermometers.Contains);
 
         foreach (var manifold in graph.ItemsOf<ManifoldPart>())
         {
             string[] missing =
             [
-                .. new[] { Ports.Supply, Ports.Return }.Where(port => !Shows(manifold.Name, port)),
+                .. new[] { Ports.Supply, Ports.Return }.Where(port =>
+                    !Shows(
+                        manifold.Name,
+                        port,
+                        branch =>
+                            IsBesideManifold(branch)
+                            && (port == Ports.Supply || !Mixes(graph, branch))
+                    )
+                ),
             ];
             if (missing.Length > 0)
             {
@@ -52,7 +60,7 @@ public sealed class ThermometersMissing()
         foreach (
             var heater in graph
                 .ItemsOf<HeaterPart>()
-                .Where(heater => !Shows(heater.Name, Ports.Out))
+                .Where(heater => !Shows(heater.Name, Ports.Out, IsSameWater))
         )
         {
             yield return Find(
@@ -64,7 +72,19 @@ public sealed class ThermometersMissing()
         }
     }
 
-    // a thermometer anywhere on such a way shows the same water
+    // where returns meet, a thermometer shows neither of them
+    private static bool Mixes(PlantGraph graph, PlantBranch branch) =>
+        IsJunction(graph, branch.From) || IsJunction(graph, branch.To);
+
+    private static bool IsJunction(PlantGraph graph, int node) =>
+        graph.Branches.Count(branch =>
+            branch is not PlantBranch.InLoop && (branch.From == node || branch.To == node)
+        ) > 2;
+
+    // behind the circulator, because only there one sees whether this manifold gets water
+    private static bool IsBesideManifold(PlantBranch branch) =>
+        IsSameWater(branch) && branch is not PlantBranch.InItem { Part: CirculatorPart };
+
     private static bool IsSameWater(PlantBranch branch) =>
         branch is PlantBranch.InPipe or PlantBranch.InItem { Part: not HeaterPart };
 }
