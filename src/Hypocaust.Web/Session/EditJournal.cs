@@ -48,22 +48,17 @@ public sealed class EditJournal : IDisposable
         file.Position = 0;
         using var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true);
         var head = Parse<JournalHead>(reader.ReadLine());
-        var found = ImmutableArray.CreateBuilder<JournalStep>();
+        var steps = ImmutableArray.CreateBuilder<JournalStep>();
         while (reader.ReadLine() is { } line)
         {
             if (Parse<JournalStep>(line) is { Do: not null } step)
             {
-                found.Add(step);
+                steps.Add(step);
             }
         }
 
-<<<<<<< HEAD
-        steps = found.Count;
-        return new(head?.StartsFrom == Fingerprint(baseText), found.ToImmutable());
-=======
         written = steps.Count;
         return new(head?.StartsFrom == Fingerprint(baseText), steps.ToImmutable());
->>>>>>> main
     }
 
     /// <summary>Copies the journal to a file beside it, so that its steps are not lost when it starts anew.</summary>
