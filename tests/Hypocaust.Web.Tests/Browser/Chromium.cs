@@ -26,7 +26,7 @@ public sealed class Chromium : IAsyncLifetime
             Assertions.SetDefaultExpectTimeout(60_000);
             playwright = await Playwright.CreateAsync();
             browser = await playwright.Chromium.LaunchAsync(
-                new() { ExecutablePath = Executable, Args = ["--no-sandbox"] }
+                new() { ExecutablePath = Executable, Args = ["--no-sandbox", "--disable-gpu"] }
             );
         }
     }
