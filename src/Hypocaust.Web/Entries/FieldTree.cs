@@ -59,14 +59,16 @@ public sealed class FieldTree
         }
 
         return group.Groups.FirstOrDefault(inner => inner.Holds(path)) is { } next
-            ? Named(next, path) is var inner && IsMerelyAList(next) && next.Path != path
-                ? inner
-                : inner.Prepend(next.Label)
+            ? WithOuter(next, [.. Named(next, path)])
             : [];
     }
 
-    // "items", "zones": what is in them has names of its own
-    private static bool IsMerelyAList(FieldGroup group) => group.Fields.IsEmpty;
+    // "items", "zones": what is in them has names of its own; of "speeds" and "curve" an item is known by its number
+    private static IEnumerable<string> WithOuter(FieldGroup outer, ImmutableArray<string> inner) =>
+        !outer.Fields.IsEmpty || inner.IsEmpty ? inner.Prepend(outer.Label)
+        : inner[0].All(char.IsAsciiDigit)
+            ? inner.SetItem(0, $"{outer.Label.ToLowerInvariant()} {inner[0]}")
+        : inner;
 
     private static FieldGroup Group(string path, string label, string meaning, object thing)
     {

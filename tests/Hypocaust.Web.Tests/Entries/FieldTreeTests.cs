@@ -62,4 +62,15 @@ public class FieldTreeTests
 
         fields.At("$.plant.items['valve before pump'].part")!.Text.ShouldBe("ball valve 3/4");
     }
+
+    [Theory]
+    [InlineData("$.plant.items.pump.speed", "pump, speed")]
+    [InlineData("$.floor.loops[1].spacing", "2 middle, spacing")]
+    [InlineData("$.plant.runs[0].pipe", "runs 1, pipe")]
+    [InlineData("$.plant.items", "Items")]
+    [InlineData("$.plant", "Plant")]
+    [InlineData("$.name", "name")]
+    [InlineData("$.plant.nowhere", "$.plant.nowhere")]
+    public void A_path_is_told_in_the_words_of_the_design(string path, string words) =>
+        FieldTree.Of(Designs.Small.Design).NameOf(path).ShouldBe(words);
 }
