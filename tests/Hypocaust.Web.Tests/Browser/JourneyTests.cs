@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace Hypocaust.Web.Tests.Browser;
 
 /// <summary>What a person does, start to end, in a real browser.</summary>
-public class JourneyTests(Chromium chromium) : BrowserTest(chromium)
+public partial class JourneyTests(Chromium chromium) : BrowserTest(chromium)
 {
     [Fact]
     public async Task Editing_the_set_point_changes_verdict_and_change_line_and_keys_undo_and_redo_it()
@@ -147,7 +148,8 @@ public class JourneyTests(Chromium chromium) : BrowserTest(chromium)
         ).ShouldBe(expected);
         download.SuggestedFilename.ShouldBe("shed.hypocaust.json");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
-        await Expect(page.Locator(".file .state")).ToContainTextAsync("saved ");
+        // "not saved yet" holds the word too: the time tells that it is done
+        await Expect(page.Locator(".file .state")).ToHaveTextAsync(SavedAt());
         (await File.ReadAllTextAsync(app.File, TestContext.Current.CancellationToken)).ShouldBe(
             expected
         );
@@ -188,4 +190,7 @@ public class JourneyTests(Chromium chromium) : BrowserTest(chromium)
     }
 
     private static ILocator SetPoint(IPage page) => page.GetByLabel("Set point, heater");
+
+    [GeneratedRegex(@"^\s*saved \d\d:\d\d\s*$", RegexOptions.None, 1000)]
+    private static partial Regex SavedAt();
 }
