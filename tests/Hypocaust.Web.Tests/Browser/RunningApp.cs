@@ -43,11 +43,12 @@ internal sealed class RunningApp : IAsyncDisposable
         return await StartAsync(folder);
     }
 
-    /// <summary>Opens a page and waits until it answers to touch.</summary>
+    /// <summary>Opens a page and waits until it answers to touch and has led the focus to its question, which it does once.</summary>
     public async Task GoAsync(IPage page, string question)
     {
         await page.GotoAsync($"{Address}/{question}");
         await page.WaitForSelectorAsync("main[data-interactive=true]");
+        await Assertions.Expect(page.Locator("h1")).ToBeFocusedAsync();
     }
 
     public async ValueTask DisposeAsync()
