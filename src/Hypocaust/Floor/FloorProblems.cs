@@ -153,6 +153,38 @@ internal static class FloorProblems
             "Keep the tube radius clear of both faces and the spacing above the diameter"
         );
 
+    public static Problem SectionConductivity(double value) =>
+        new(
+            "floor-conductivity-impossible",
+            "screedConductivityWPerMK",
+            $"the slab has a conductivity of {Number(value)} W/mK",
+            "Give a conductivity from 0.001 W/mK to 1000 W/mK; concrete has 1.4 to 2 W/mK"
+        );
+
+    public static Problem SectionResistance(double value) =>
+        new(
+            "floor-covering-impossible",
+            "coveringResistanceM2KPerW",
+            $"the floor covering has a resistance of {Number(value)} m²K/W",
+            "Give a resistance of 0 or more"
+        );
+
+    public static Problem BelowLessThanSlab() =>
+        new(
+            "floor-below-less-than-slab",
+            "below",
+            "the resistance below the tube is smaller than that of the slab below the tube alone",
+            "Let \"below\" count the slab below the tube as well as the insulation"
+        );
+
+    public static Problem SectionNotSolved(string why) =>
+        new(
+            "floor-section-not-solved",
+            "section",
+            $"the floor could not be solved in two dimensions: {why.TrimEnd('.')}",
+            "Check thicknesses and conductivities for a slip of the decimal point"
+        );
+
     public static Problem TubeTooCloseToFace() =>
         new(
             "floor-tube-too-close",

@@ -11,10 +11,7 @@ public abstract class BrowserTest(Chromium chromium) : IAsyncLifetime
     public ValueTask InitializeAsync() => ValueTask.CompletedTask;
 
     /// <summary>A window of its own, or the test is skipped.</summary>
-    protected async Task<IPage> OpenAsync(
-        int width = 1400,
-        ColorScheme scheme = ColorScheme.Light
-    )
+    protected async Task<IPage> OpenAsync(int width = 1400, ColorScheme scheme = ColorScheme.Light)
     {
         var context = await chromium.OpenAsync(width, scheme);
         opened.Add(context);
