@@ -9,7 +9,7 @@ using Spectre.Console.Cli;
 
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 
-var app = new CommandApp<OpenCommand>();
+var app = new CommandApp();
 app.Configure(config =>
 {
     config.SetApplicationName("hypocaust");
@@ -33,10 +33,25 @@ app.Configure(config =>
 });
 try
 {
-    return await app.RunAsync(args);
+    return await app.RunAsync(Meant(args));
 }
 catch (CommandAppException wrong)
 {
     await Console.Error.WriteLineAsync(wrong.Message);
     return ExitCode.Usage;
 }
+
+// nothing, a design file or options alone mean: open
+static string[] Meant(string[] args) =>
+    args switch
+    {
+        [] => ["open"],
+        ["--help" or "-h" or "--version" or "-v", ..] => args,
+        [['-', ..], ..] => ["open", .. args],
+        [var file, ..] when file.EndsWith(".json", StringComparison.OrdinalIgnoreCase) =>
+        [
+            "open",
+            .. args,
+        ],
+        _ => args,
+    };

@@ -85,7 +85,7 @@ public static class HypocaustWeb
         // A page of an earlier run shows a token that this run cannot read; a new one is made, and nobody needs to hear of it
         builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         builder.Services.AddOwnNames();
-        builder.Services.AddSingleton(session);
+        builder.Services.AddSingleton(_ => session);
         // Keys that live as long as the program: nothing is left on the disk
         builder
             .Services.AddDataProtection()

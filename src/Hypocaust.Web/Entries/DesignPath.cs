@@ -24,6 +24,10 @@ internal static class DesignPath
             _ => "space",
         };
 
+    /// <summary>The address of a value on its page.</summary>
+    public static string AddressOf(string path) =>
+        $"/{PageOf(path)}?field={Uri.EscapeDataString(path)}";
+
     private static bool IsPlain(string name) =>
         name.Length > 0
         && (char.IsLetter(name[0]) || name[0] is '_' or '$')

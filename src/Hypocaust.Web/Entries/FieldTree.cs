@@ -42,6 +42,32 @@ public sealed class FieldTree
             }
             : Root.Groups.FirstOrDefault(group => group.Path == DesignPath.Member("$", name));
 
+    /// <summary>A value or thing in words, from the outermost name to its own: <c>floor pump, speed</c>; the path itself where the design has no such thing.</summary>
+    public string NameOf(string path)
+    {
+        // The section is known from the page, unless it is meant itself
+        var section = Root.Groups.FirstOrDefault(group => group.Holds(path));
+        var words = Named(section is null || section.Path == path ? Root : section, path);
+        return string.Join(", ", words) is { Length: > 0 } name ? name : path;
+    }
+
+    private static IEnumerable<string> Named(FieldGroup group, string path)
+    {
+        if (group.Fields.FirstOrDefault(field => field.Path == path) is { } own)
+        {
+            return [own.Label.ToLowerInvariant()];
+        }
+
+        return group.Groups.FirstOrDefault(inner => inner.Holds(path)) is { } next
+            ? Named(next, path) is var inner && IsMerelyAList(next) && next.Path != path
+                ? inner
+                : inner.Prepend(next.Label)
+            : [];
+    }
+
+    // "items", "zones": what is in them has names of its own
+    private static bool IsMerelyAList(FieldGroup group) => group.Fields.IsEmpty;
+
     private static FieldGroup Group(string path, string label, string meaning, object thing)
     {
         var fields = ImmutableArray.CreateBuilder<Field>();

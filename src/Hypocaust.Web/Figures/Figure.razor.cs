@@ -46,5 +46,10 @@ public partial class Figure
             : Shown.Figure(value, Moment.Units)
         );
 
-    private void Ask() => Scope?.Toggle(Path, Words ?? "", button);
+    private void Ask() =>
+        Scope?.Toggle(
+            Path,
+            Text ?? (Value is { } value ? Shown.Format(value, Moment.Units) : ""),
+            button
+        );
 }

@@ -58,23 +58,6 @@ public partial class WhyCard
     private Task OnKeyAsync(KeyboardEventArgs key) =>
         key.Key == "Escape" ? OnClose.InvokeAsync() : Task.CompletedTask;
 
-    private string Follows(Explanation why) =>
-        sensitivities.IsEmpty
-            ? ""
-            : "It follows most: "
-                + string.Join("; then ", sensitivities.Select(one => InWords(one, why.Shown)))
-                + ".";
-
-    private string InWords(Sensitivity one, Shown shown)
-    {
-        var label = Moment.Fields.At(one.DesignPath)?.Label ?? one.DesignPath;
-        return $"{label} ({one.Written}): {one.Step} makes {Signed(one.Change, shown)}";
-    }
-
     private string Signed(double change, Shown shown) =>
-        (change < 0 ? "" : "+") + ChangeOf(shown).Format(change, Moment.Units);
-
-    // A change of a temperature is a difference: it has no zero point to be shifted
-    private static Shown ChangeOf(Shown shown) =>
-        ReferenceEquals(shown, Shown.Temperature) ? Shown.Difference : shown;
+        (change < 0 ? "" : "+") + Change.Of(shown, change).Format(change, Moment.Units);
 }

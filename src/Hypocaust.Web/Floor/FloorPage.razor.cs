@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Hypocaust.Answers;
+using Hypocaust.Papers.Drawing;
+using Hypocaust.Papers.Floor;
 using Hypocaust.Quantities;
 using Hypocaust.Verdicts;
 using Hypocaust.Web.Entries;
@@ -120,6 +122,12 @@ public partial class FloorPage
                 .Loops.Select((loop, index) => (loop, index))
                 .Where(pair => pair.loop.Running is not null)
             : [];
+
+    private static Sheet DrawLoops(Moment moment, SheetShape shape) =>
+        LoopBars.Draw(moment.Design, moment.Answer, moment.Units, shape);
+
+    private static Sheet DrawSection(Moment moment, SheetShape shape) =>
+        FloorSection.Draw(moment.Design, moment.Answer, moment.Units, shape: shape);
 
     private static string OfSection(string section, string member) =>
         DesignPath.Member(DesignPath.Member("$.floor.sections", section), member);

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using Hypocaust.Answers;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Papers.Piping;
+using Hypocaust.Papers.Pressure;
+using Hypocaust.Papers.Pumps;
 using Hypocaust.Quantities;
 using Hypocaust.Verdicts;
 using Hypocaust.Web.Figures;
@@ -128,6 +130,12 @@ public partial class PlantPage
 
     private static Sheet Draw(Moment moment, SheetShape shape) =>
         PlantSchematic.Draw(moment.Design, moment.Answer, moment.Units, shape);
+
+    private static Sheet DrawPressure(Moment moment, SheetShape shape) =>
+        PressureLine.Draw(moment.Design, moment.Answer, moment.Units, shape);
+
+    private static Sheet DrawPump(Moment moment, SheetShape shape, string circulator) =>
+        PumpCurve.Draw(moment.Design, moment.Answer, moment.Units, circulator, shape);
 
     private static IEnumerable<(ItemAnswer Item, int Index)> Readings(PlantAnswer plant) =>
         plant

@@ -12,6 +12,7 @@ public sealed class EditJournal : IDisposable
     private static readonly JsonSerializerOptions Format = new(JsonSerializerDefaults.Web);
     private readonly FileStream file;
     private readonly TimeProvider clock;
+    private int steps;
 
     private EditJournal(FileStream file, TimeProvider clock)
     {
@@ -56,6 +57,7 @@ public sealed class EditJournal : IDisposable
             }
         }
 
+        this.steps = steps.Count;
         return new(head?.StartsFrom == Fingerprint(baseText), steps.ToImmutable());
     }
 
@@ -74,6 +76,7 @@ public sealed class EditJournal : IDisposable
     public void Restart(string baseText)
     {
         file.SetLength(0);
+        steps = 0;
         Append(new JournalHead(Fingerprint(baseText)));
     }
 
@@ -83,10 +86,21 @@ public sealed class EditJournal : IDisposable
         DesignEdit? edit = null,
         string? name = null,
         string? text = null
-    ) => Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
+    )
+    {
+        Append(new JournalStep(what, clock.GetUtcNow(), edit, name, text));
+        steps++;
+    }
 
-    /// <inheritdoc/>
-    public void Dispose() => file.Dispose();
+    /// <summary>Lets go of the journal; one without steps leaves no file behind.</summary>
+    public void Dispose()
+    {
+        file.Dispose();
+        if (steps == 0)
+        {
+            File.Delete(file.Name);
+        }
+    }
 
     private void Append<T>(T line)
     {

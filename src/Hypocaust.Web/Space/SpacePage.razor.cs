@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Hypocaust.Answers;
+using Hypocaust.Papers.Drawing;
+using Hypocaust.Papers.Space;
 using Hypocaust.Quantities;
 using Hypocaust.Verdicts;
 using Hypocaust.Web.Entries;
@@ -74,6 +76,9 @@ public partial class SpacePage
     private Moment Moment { get; set; } = null!;
 
     private Verdict Verdict => VerdictBook.Space(Moment.Answer, Moment.Units);
+
+    private static Sheet Draw(Moment moment, SheetShape shape) =>
+        SpaceSection.Draw(moment.Design, moment.Answer, moment.Units, shape);
 
     private static string Of(string zone, string member) =>
         DesignPath.Member(DesignPath.Member("$.building.zones", zone), member);

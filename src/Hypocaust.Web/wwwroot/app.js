@@ -7,3 +7,12 @@ document.addEventListener("keydown", (event) => {
   event.preventDefault();
   document.querySelector(`[data-do=${wanted}]:not([disabled])`)?.click();
 });
+
+// A part in a drawing leads to its values.
+document.addEventListener("click", (event) => {
+  const item = event.target.closest?.(".drawing [data-item]")?.dataset.item;
+  if (item === undefined) return;
+  const plain = /^[\p{L}_$][\p{L}\p{N}_$]*$/u.test(item);
+  const name = plain ? `.${item}` : `['${item.replace(/[\\']/g, "\\$&")}']`;
+  Blazor.navigateTo(`/plant?field=${encodeURIComponent(`$.plant.items${name}`)}`);
+});

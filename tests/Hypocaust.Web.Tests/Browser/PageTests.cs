@@ -1,5 +1,6 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
 
 namespace Hypocaust.Web.Tests.Browser;
 
@@ -8,6 +9,8 @@ public class PageTests(Chromium chromium, QuietApp quiet)
     : BrowserTest(chromium),
         IClassFixture<QuietApp>
 {
+    private const int MostUnfolded = 12;
+
     public static MatrixTheoryData<string, int> Pages { get; } =
         new(["space", "floor", "plant", "review"], [1400, 390]);
 
@@ -86,13 +89,16 @@ public class PageTests(Chromium chromium, QuietApp quiet)
 
     private static async Task UnfoldEverythingAsync(IPage page)
     {
-        for (var depth = 0; depth < 6; depth++)
+        var folded = page.Locator("main details:not([open]) > summary");
+        for (var unfolded = 0; unfolded < MostUnfolded; unfolded++)
         {
-            var folded = await page.Locator("main details:not([open]) > summary").AllAsync();
-            foreach (var summary in folded.Take(3))
+            if (await folded.CountAsync() == 0)
             {
-                await summary.ClickAsync();
+                return;
             }
+
+            await folded.First.ClickAsync();
+            await Expect(page.Locator("main details[open]")).ToHaveCountAsync(unfolded + 1);
         }
     }
 }

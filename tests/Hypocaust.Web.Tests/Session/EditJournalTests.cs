@@ -117,6 +117,14 @@ public sealed class EditJournalTests : IDisposable
         second.View.Notice.ShouldNotBeNull().ShouldContain("not kept on disk");
     }
 
+    [Fact]
+    public void Without_edits_no_file_is_left_behind()
+    {
+        Run().Dispose();
+
+        Directory.GetFiles(folder.Path).ShouldBeEmpty();
+    }
+
     private string JournalFile => folder.File("shed.unsaved");
 
     private DesignSession Run() =>

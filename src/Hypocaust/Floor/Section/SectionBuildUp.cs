@@ -57,7 +57,11 @@ public sealed record SectionBuildUp
             CoveringM2KPerW = floor.CoveringResistanceM2KPerW,
             BelowM2KPerW =
                 (floor.Below.IsDefault ? 0 : floor.Below.Sum(layer => layer.ResistanceM2KPerW))
-                - (floor.ScreedBelowM / floor.ScreedConductivityWPerMK),
+                - (
+                    floor.ScreedBelowM == 0
+                        ? 0
+                        : floor.ScreedBelowM / floor.ScreedConductivityWPerMK
+                ),
         };
     }
 

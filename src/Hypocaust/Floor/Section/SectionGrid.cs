@@ -6,7 +6,7 @@ namespace Hypocaust.Floor.Section;
 /// <remarks>The tube's centre stands at x = 0, on the left edge; y rises from the bottom of the layers.</remarks>
 internal static class SectionGrid
 {
-    private const double Growth = 1.35;
+    private const double Growth = 1.25;
 
     public static ImmutableArray<double> Across(SectionBuildUp section, int cellsPerRadius)
     {
@@ -48,8 +48,9 @@ internal static class SectionGrid
             lines[^1],
         ];
 
-    // far from the tube the field is smooth on the scale of the spacing
-    private static double Coarsest(SectionBuildUp section) => section.SpacingM / 10;
+    // far from the tube the field is smooth on the scale of the spacing, and in a thin slab on that of its thickness
+    private static double Coarsest(SectionBuildUp section) =>
+        Math.Min(section.SpacingM / 10, section.TubeDepthM);
 
     // distances from the tube's centre, in one direction, from its edge to the farthest boundary
     private static List<double> Away(
