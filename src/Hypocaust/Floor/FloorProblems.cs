@@ -96,6 +96,13 @@ internal static class FloorProblems
             "Name what lies below the tubes: the rest of the slab, insulation, ground or the room below"
         );
 
+    /// <summary>Whether a problem lies in what is stated below the tubes, which no method can do without.</summary>
+    public static bool ConcernsBelow(Problem problem) =>
+        problem.Code
+            is "floor-nothing-below"
+                or "floor-layer-impossible"
+                or "floor-screed-below-outside";
+
     public static Problem Outside(
         string code,
         string place,
