@@ -100,20 +100,7 @@ internal sealed class FloorStudy
             return StudyProblems.NothingKnownBelow(loop.Section, loop.Zone);
         }
 
-        var specification = new WetFloorSpecification
-        {
-            SpacingM = loop.Spacing.Si,
-            Tube = new EmbeddedTube(
-                tube.Outer.Si,
-                (tube.Outer.Si - tube.Inner.Si) / 2,
-                PipeConductivity.Of(tube.Material)
-            ),
-            CoverM = section.Cover.Si,
-            ScreedConductivityWPerMK = section.SlabConductivity.Si,
-            CoveringResistanceM2KPerW = section.Covering.Si,
-            ScreedBelowM = section.SlabBelow.Si,
-            Below = below.Layers,
-        };
+        var specification = SpecificationOf(loop, section, tube, below.Layers);
         var heated = FloorSurroundings
             .Create(zone.Indoor.Si, below.Celsius)
             .Then(surroundings => HeatedFloor.Of(specification, surroundings, section.Use, solve));
@@ -125,6 +112,28 @@ internal sealed class FloorStudy
                 )
             );
     }
+
+    /// <summary>What a loop's floor is made of.</summary>
+    public static WetFloorSpecification SpecificationOf(
+        LoopDesign loop,
+        FloorBuildUp section,
+        PipePart tube,
+        ImmutableArray<DownwardLayer> below
+    ) =>
+        new()
+        {
+            SpacingM = loop.Spacing.Si,
+            Tube = new EmbeddedTube(
+                tube.Outer.Si,
+                (tube.Outer.Si - tube.Inner.Si) / 2,
+                PipeConductivity.Of(tube.Material)
+            ),
+            CoverM = section.Cover.Si,
+            ScreedConductivityWPerMK = section.SlabConductivity.Si,
+            CoveringResistanceM2KPerW = section.Covering.Si,
+            ScreedBelowM = section.SlabBelow.Si,
+            Below = below,
+        };
 
     private sealed record Below(ImmutableArray<DownwardLayer> Layers, double Celsius);
 

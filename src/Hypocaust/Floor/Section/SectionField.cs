@@ -8,8 +8,12 @@ public sealed class SectionField
 {
     private readonly double[] values;
 
-    private SectionField(ImmutableArray<double> x, ImmutableArray<double> y, double[] values) =>
-        (XM, YM, this.values) = (x, y, values);
+    private SectionField(
+        ImmutableArray<double> x,
+        ImmutableArray<double> y,
+        double[] values,
+        int tubeRow
+    ) => (XM, YM, this.values, TubeRow) = (x, y, values, tubeRow);
 
     /// <summary>Distances of the columns' middles from the plane through the tube in m, rising.</summary>
     public ImmutableArray<double> XM { get; }
@@ -23,6 +27,9 @@ public sealed class SectionField
     /// <summary>Number of rows.</summary>
     public int Rows => YM.Length;
 
+    /// <summary>Row just above the tube's centre; with column 0, a place inside the tube.</summary>
+    public int TubeRow { get; }
+
     /// <summary>Temperature in °C; inside the tube, that of the water.</summary>
     public double this[int column, int row] => values[(row * Columns) + column];
 
@@ -30,11 +37,12 @@ public sealed class SectionField
         new(
             Middles(solution.Problem.XLinesM),
             Middles(solution.Problem.YLinesM),
-            solution.TemperaturesC.ToArray()
+            solution.TemperaturesC.ToArray(),
+            TubeRowOf(solution.Problem)
         );
 
     internal static SectionField ZeroLike(SectionField field) =>
-        new(field.XM, field.YM, new double[field.values.Length]);
+        new(field.XM, field.YM, new double[field.values.Length], field.TubeRow);
 
     internal static SectionField Sum(
         SectionField first,
@@ -51,8 +59,20 @@ public sealed class SectionField
                     second.values,
                     (a, b) => (a * firstFactor) + (b * secondFactor) + added
                 ),
-            ]
+            ],
+            first.TubeRow
         );
+
+    private static int TubeRowOf(ConductionProblem problem)
+    {
+        var row = 0;
+        while ((problem.YLinesM[row] + problem.YLinesM[row + 1]) / 2 < problem.Tubes[0].YM)
+        {
+            row++;
+        }
+
+        return row;
+    }
 
     private static ImmutableArray<double> Middles(ImmutableArray<double> lines) =>
         [.. lines.Zip(lines.Skip(1), (from, to) => (from + to) / 2)];
