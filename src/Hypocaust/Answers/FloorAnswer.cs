@@ -115,7 +115,11 @@ public sealed record SectionAnswer(
     [property: Meaning("Resistance below the slab, the ground included, m²K/W.")]
         double BelowM2KPerW,
     [property: Meaning("Cells of the finer of its two grids.")] int Cells,
-    [property: Meaning("Iterations on it.")] int Iterations
+    [property: Meaning("Iterations on it.")] int Iterations,
+    [property: Meaning(
+        "The same heat by the resistance method of ISO 11855-2, W/m²K; null where that is not valid."
+    )]
+        double? ResistanceMethodWPerM2K = null
 );
 
 /// <summary>How a loop runs.</summary>

@@ -80,6 +80,9 @@ public sealed record HeatedFloor
     public double? TableDifferencePercent =>
         Table is null ? null : 100 * ((Table.Output.ConductanceWPerM2K / Response.UpWPerM2K) - 1);
 
+    /// <summary>The resistance method of ISO 11855-2, a third opinion; null where it is not valid.</summary>
+    public Iso11855Output? ResistanceMethod => Iso11855Output.Of(Section.BuildUp);
+
     /// <summary>Excess over the room of the surface above a tube, over the mean excess; 1 or more.</summary>
     public double WarmestShare =>
         Response.WarmestByWater / (Response.UpWPerM2K * Section.BuildUp.SurfaceM2KPerW);

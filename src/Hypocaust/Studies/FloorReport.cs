@@ -105,7 +105,8 @@ internal sealed class FloorReport
             floor.SectionLimitWPerM2,
             floor.Section.BuildUp.BelowM2KPerW,
             floor.Section.Cells,
-            floor.Section.Iterations
+            floor.Section.Iterations,
+            floor.ResistanceMethod?.UpWPerM2K
         );
 
     private static TransmissionFactors FactorsOf(En1264Output output) =>

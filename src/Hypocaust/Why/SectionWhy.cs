@@ -57,6 +57,16 @@ internal static class SectionWhy
                 "as written in the design, less the concrete below the tube, and the soil after ISO 13370",
                 "your design; ISO 13370"
             ),
+            "resistanceMethodWPerM2K" => new Derivation(
+                $"Heat to the room for a kelvin between water and room, {loop.Name}, by resistances",
+                Shown.Transmittance,
+                "R_e/(R_t·R_i + R_t·R_e + R_i·R_e); R_t = T·ln(D/d)/(2π·λ_R) + T·ln(T/(π·D))/(2π·λ)",
+                "ISO 11855-2 (from memory)"
+            )
+                .With("T", "spacing", loop.SpacingM, Shown.Small)
+                .Noting(
+                    "R_i and R_e run from the plane of the tubes to the room and to below. Valid with much concrete on either side of the tube."
+                ),
             "cells" or "iterations" => new Derivation(
                 name == "cells" ? "Cells of the finer grid" : "Iterations on the finer grid",
                 Shown.Whole,

@@ -70,6 +70,24 @@ public sealed class FloorBeyondTablesTests
         with.WarmestShare.ShouldBeLessThan(without.WarmestShare);
     }
 
+    [Fact]
+    public void Tube_deep_in_thick_concrete_has_a_third_opinion()
+    {
+        var document = Examples
+            .Document("pottery-studio")
+            .Edit(Section("cover"), "90 mm")
+            .Value.Edit(Section("slabBelow"), "90 mm")
+            .Value;
+        var answer = Study.Solve(document.Design);
+        var section = answer.Floor!.Loops[0].Section!;
+
+        // within its range the method of ISO 11855-2 and conduction agree; 2 % leaves room for what the range allows
+        section
+            .ResistanceMethodWPerM2K.ShouldNotBeNull()
+            .ShouldBe(section.TransmissionWPerM2K, 0.02 * section.TransmissionWPerM2K);
+        Explained(answer);
+    }
+
     // every number explained, and every formula shown gives the number shown
     private static void Explained(Answer answer)
     {
