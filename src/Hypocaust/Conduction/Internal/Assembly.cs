@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Hypocaust.Conduction.Internal;
 
@@ -60,6 +61,7 @@ internal sealed class Assembly
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Mark(ImmersedTube tube, int number)
     {
         for (var row = 0; row < problem.Rows; row++)
@@ -84,6 +86,7 @@ internal sealed class Assembly
     private static double Middle(ImmutableArray<double> lines, int cell) =>
         (lines[cell] + lines[cell + 1]) / 2;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Inside()
     {
         var k = problem.ConductivitiesWPerMK.AsSpan();

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -57,6 +58,7 @@ internal sealed class ColumnLevel
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Split(FivePointSystem fine, int row)
     {
         var start = diagonal.Start(row);
@@ -89,6 +91,7 @@ internal sealed class ColumnLevel
 
     // An odd column is shared out to its neighbours by their conductances, as if no heat flowed along it: exact across the columns,
     // and along them each neighbour takes over its share of the conductance.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Coarsen(FivePointSystem fine, FivePointSystem coarse, int row)
     {
         var first = row * columns;
@@ -129,6 +132,7 @@ internal sealed class ColumnLevel
     }
 
     // all that is out of balance is what the odd columns have sent to the even ones since those were solved
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Restrict(int row, SplitField coarse)
     {
         var (from, into) = (links.Start(row), coarse.Start(row));
@@ -142,6 +146,7 @@ internal sealed class ColumnLevel
     }
 
     /// <summary>Second half: the coarse level's correction, then odd columns, then even ones.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Ascend(
         double[] heatOdd,
         double[] heatEven,
@@ -176,6 +181,7 @@ internal sealed class ColumnLevel
     /// Heat that the temperatures of the cycle just run really balance, in the odd columns: what was asked, and what the last sweep
     /// over the even ones changed. In the even columns it is just what was asked.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void BalancedOdd(double[] heatOdd, double[] even, double[] into)
     {
         ref var l = ref MemoryMarshal.GetArrayDataReference(links.Odd);

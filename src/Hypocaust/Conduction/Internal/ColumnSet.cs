@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -18,6 +19,7 @@ internal sealed class ColumnSet(int stride, int rows)
     /// <summary>Factors the columns; all arrays laid out like a half of <see cref="SplitField"/>.</summary>
     /// <param name="diagonal">Sum of conductances of each cell; 0 in the padding.</param>
     /// <param name="up">Conductance to the cell above.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Factor(double[] diagonal, double[] up)
     {
         ref var m = ref MemoryMarshal.GetArrayDataReference(carry);
@@ -69,6 +71,7 @@ internal sealed class ColumnSet(int stride, int rows)
         Backward(into);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Forward(
         double[]? heat,
         double[] left,
@@ -117,6 +120,7 @@ internal sealed class ColumnSet(int stride, int rows)
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Backward(double[] into)
     {
         ref var m = ref MemoryMarshal.GetArrayDataReference(carry);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -70,6 +71,7 @@ internal sealed class ConjugateGradients(ColumnMultigrid multigrid)
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(double[] first, double[] second)
     {
         ref var a = ref MemoryMarshal.GetArrayDataReference(first);
@@ -88,6 +90,7 @@ internal sealed class ConjugateGradients(ColumnMultigrid multigrid)
     }
 
     // p = z + βp, q = w + βq; gives p·q
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Turn(double[] z, double[] w, double[] p, double[] q, double beta)
     {
         ref var zAt = ref MemoryMarshal.GetArrayDataReference(z);
@@ -117,6 +120,7 @@ internal sealed class ConjugateGradients(ColumnMultigrid multigrid)
     }
 
     // x = x + αp, r = r − αq
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Step(double[] x, double[] r, double[] p, double[] q, double alpha)
     {
         ref var xAt = ref MemoryMarshal.GetArrayDataReference(x);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hypocaust.Conduction.Internal;
 
 /// <summary>
@@ -24,6 +26,7 @@ internal sealed class FivePointSystem(int columns, int rows)
     public double[] Heat { get; } = new double[columns * rows];
 
     /// <summary>Largest imbalance of a cell over its sum of conductances, in K: how far a cell is from the mean of its neighbours.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double ImbalanceK(ReadOnlySpan<double> temperatures)
     {
         var worst = 0.0;

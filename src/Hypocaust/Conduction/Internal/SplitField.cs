@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Hypocaust.Conduction.Internal;
 
 /// <summary>
@@ -33,6 +35,7 @@ internal sealed class SplitField
     /// <summary>Place of the first column of a row.</summary>
     public int Start(int row) => Lanes + (row * Stride) + 1;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void CopyFrom(ReadOnlySpan<double> natural)
     {
         for (var row = 0; row < Rows; row++)
@@ -52,6 +55,7 @@ internal sealed class SplitField
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void CopyTo(Span<double> natural)
     {
         for (var row = 0; row < Rows; row++)
