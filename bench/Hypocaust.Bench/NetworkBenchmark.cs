@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Text.Json;
 using Hypocaust.Hydraulics;
 
 namespace Hypocaust.Bench;
@@ -11,12 +10,10 @@ internal static class NetworkBenchmark
     private const int Batches = 61;
     private const int SolvesPerBatch = 500;
 
-    private sealed record Row(string What, double MinUs, double MedianUs, string Note);
-
     public static int Run(string reference, ReadOnlySpan<string> rivals)
     {
         var problem = NetworkProblem.Read(Path.Combine(reference, "problems", "p1.json"));
-        var rows = new List<Row>
+        var rows = new List<BenchRow>
         {
             Ours("Hypocaust, wide registers", problem, NetworkSolverOptions.Default),
             Ours(
@@ -36,19 +33,19 @@ internal static class NetworkBenchmark
         };
         foreach (var rival in rivals)
         {
-            rows.AddRange(Rival(rival));
+            rows.AddRange(BenchRow.OfRival(rival, 1));
         }
 
         // once more, so that a busy moment of the machine cannot favour either side
-        rows[0] = Better(rows[0], Ours(rows[0].What, problem, NetworkSolverOptions.Default));
-        Print(rows);
+        rows[0] = BenchRow.Better(
+            rows[0],
+            Ours(rows[0].What, problem, NetworkSolverOptions.Default)
+        );
+        BenchRow.Print("P1, one cold solve", "µs", rows);
         return 0;
     }
 
-    private static Row Better(Row first, Row second) =>
-        first.MinUs <= second.MinUs ? first : second;
-
-    private static Row Ours(
+    private static BenchRow Ours(
         string what,
         NetworkProblem problem,
         NetworkSolverOptions options,
@@ -83,7 +80,7 @@ internal static class NetworkBenchmark
         }
 
         Array.Sort(times);
-        return new Row(
+        return new BenchRow(
             what,
             times[0],
             times[Batches / 2],
@@ -106,49 +103,5 @@ internal static class NetworkBenchmark
             CultureInfo.InvariantCulture,
             $"against the known solution: flows {flow:0.0e0} relative, pressures {pressure:0.0e0} Pa"
         );
-    }
-
-    /// <summary>Runs a program that prints JSON: either one result with min and median in µs, or a table of such results.</summary>
-    private static List<Row> Rival(string command)
-    {
-        var parts = command.Split('=', 2);
-        var words = parts[1].Split(' ');
-        var start = new ProcessStartInfo(words[0], words.Skip(1))
-        {
-            RedirectStandardOutput = true,
-            UseShellExecute = false,
-        };
-        using var process = Process.Start(start)!;
-        var text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        using var document = JsonDocument.Parse(text);
-        var root = document.RootElement;
-        return root.TryGetProperty("min", out _)
-            ? [One(parts[0], root)]
-            : [.. root.EnumerateObject().Select(entry => One(entry.Name, entry.Value))];
-    }
-
-    private static Row One(string what, JsonElement result) =>
-        new(
-            what,
-            result.GetProperty("min").GetDouble(),
-            result.GetProperty("median").GetDouble(),
-            ""
-        );
-
-    private static void Print(List<Row> rows)
-    {
-        var ours = rows[0].MinUs;
-        Console.WriteLine("| P1, one cold solve | min µs | median µs | min ÷ ours | |");
-        Console.WriteLine("|---|---:|---:|---:|---|");
-        foreach (var row in rows)
-        {
-            Console.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"| {row.What} | {row.MinUs:0.00} | {row.MedianUs:0.00} | {row.MinUs / ours:0.00} | {row.Note} |"
-                )
-            );
-        }
     }
 }

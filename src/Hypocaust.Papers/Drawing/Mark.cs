@@ -12,12 +12,14 @@ public abstract record Mark(string Style);
 /// <param name="Closed">Whether it returns to its first point.</param>
 /// <param name="Colour">Stroke colour as <c>#rrggbb</c>, or null for the colour of the class.</param>
 /// <param name="Width">Stroke width, or null for the width of the class.</param>
+/// <param name="Fill">Fill colour as <c>#rrggbb</c>, or null for that of the class.</param>
 public sealed record Stroke(
     string Style,
     ImmutableArray<Point> Points,
     bool Closed = false,
     string? Colour = null,
-    double? Width = null
+    double? Width = null,
+    string? Fill = null
 ) : Mark(Style);
 
 /// <summary>A circle.</summary>

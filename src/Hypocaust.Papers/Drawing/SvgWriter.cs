@@ -154,6 +154,7 @@ internal static class SvgWriter
         }
 
         text.Append(stroke.Closed ? "Z\"" : "\"");
+        text.Append(stroke.Fill is { } fill ? $" fill=\"{Escape(fill)}\"" : "");
         if (stroke.Colour is { } colour)
         {
             text.Append(" stroke=\"").Append(Escape(colour)).Append('"');

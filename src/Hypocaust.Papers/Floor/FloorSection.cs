@@ -2,6 +2,7 @@ using Hypocaust.Answers;
 using Hypocaust.Design;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
+using Hypocaust.Studies;
 
 namespace Hypocaust.Papers.Floor;
 
@@ -40,6 +41,7 @@ public static class FloorSection
             section,
             tube?.Outer.Si ?? 0.016,
             answered,
+            SectionPicture.Of(design, found, answered),
             units,
             shape == SheetShape.Wide ? 930 : 390
         ).Draw(design.Name, title, date);

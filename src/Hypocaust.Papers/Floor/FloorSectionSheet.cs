@@ -1,5 +1,6 @@
 using Hypocaust.Answers;
 using Hypocaust.Design;
+using Hypocaust.Floor.Section;
 using Hypocaust.Papers.Drawing;
 using Hypocaust.Quantities;
 
@@ -11,6 +12,7 @@ internal sealed class FloorSectionSheet(
     FloorBuildUp section,
     double tubeM,
     LoopAnswer? answer,
+    SectionField? field,
     UnitSystem units,
     double width
 )
@@ -21,6 +23,15 @@ internal sealed class FloorSectionSheet(
 
     private readonly Canvas canvas = new();
 
+    private readonly SlabTemperatures? temperatures = field is null
+        ? null
+        : new SlabTemperatures(field, loop.Spacing.Si);
+
+    private TemperatureScale Scale =>
+        temperatures?.Range is var (coldest, warmest)
+            ? TemperatureScale.Around([coldest, warmest])
+            : TemperatureScale.Around([]);
+
     private bool Wide => width > 400;
 
     private double Left => 22;
@@ -28,21 +39,35 @@ internal sealed class FloorSectionSheet(
     private double Right => Wide ? width - 330 : width - 22;
 
     // three tubes and a little across, but never so large that the slab fills the page
-    private double PerMetre =>
-        Math.Min((Right - Left) / (3.3 * loop.Spacing.Si), 190 / (section.Cover.Si + tubeM));
+    private double PerMetre => Math.Min((Right - Left) / (3.3 * loop.Spacing.Si), 190 / SlabM);
 
-    private double SlabBottom => Top + ((section.Cover.Si + tubeM) * PerMetre);
+    private double SlabM => section.Cover.Si + tubeM + section.SlabBelow.Si;
+
+    private double SlabBottom => Top + (SlabM * PerMetre);
 
     /// <summary>The sheet.</summary>
     public Sheet Draw(string design, string title, string? date)
     {
-        Layers();
-        var tubes = Tubes();
+        var tubes = TubePlaces();
+        Layers(tubes[0].X);
+        Tubes(tubes);
         Dimensions(tubes);
         var below = SlabBottom + Insulation + Earth;
         var bottom = Wide
             ? Math.Max(Temperatures(Right + 26, Top - 60), below + 20)
             : Temperatures(Left, below + 34);
+        if (temperatures is not null)
+        {
+            canvas.Scale(Scale, Wide ? Right + 26 : Left, bottom + 8, units);
+            canvas.Text(
+                Face.Soft,
+                Wide ? Right + 26 : Left,
+                bottom + 50,
+                $"at the loop's mean water; a line every {Shown.Difference.Format(temperatures.StepK, units)}"
+            );
+            bottom += 56;
+        }
+
         ScaleBar(bottom + 18);
         bottom += Wide ? 52 : 96;
         canvas.TitleBlock(
@@ -60,7 +85,7 @@ internal sealed class FloorSectionSheet(
         );
     }
 
-    private void Layers()
+    private void Layers(double firstTubeX)
     {
         var (slab, cold) = (SlabBottom, SlabBottom + Insulation);
         if (section.Covering.Si > 0)
@@ -69,7 +94,17 @@ internal sealed class FloorSectionSheet(
         }
 
         canvas.Add(new Box("body", new(Left, Top, Right, slab)));
-        Speckle(slab);
+        if (temperatures is null)
+        {
+            Speckle(slab);
+        }
+        else
+        {
+            var room = new Bounds(Left, Top, Right, slab);
+            temperatures.Paint(canvas, room, firstTubeX, PerMetre, Scale);
+            canvas.Add(new Box("thin", room));
+        }
+
         canvas.Add(new Box("body", new(Left, slab, Right, cold)));
         for (var x = Left; x + 24 <= Right; x += 24)
         {
@@ -116,24 +151,24 @@ internal sealed class FloorSectionSheet(
         }
     }
 
-    private List<Point> Tubes()
+    private List<Point> TubePlaces()
     {
         var radius = tubeM * PerMetre / 2;
         var pitch = loop.Spacing.Si * PerMetre;
-        var y = SlabBottom - radius;
+        var y = Top + ((section.Cover.Si * PerMetre) + radius);
         var count = Math.Max(2, (int)((Right - Left - (2 * radius) - 20) / pitch) + 1);
         var first = ((Left + Right) / 2) - (pitch * (count - 1) / 2);
-        List<Point> at =
-        [
-            .. Enumerable.Range(0, count).Select(i => new Point(first + (i * pitch), y)),
-        ];
+        return [.. Enumerable.Range(0, count).Select(i => new Point(first + (i * pitch), y))];
+    }
+
+    private void Tubes(List<Point> at)
+    {
+        var radius = tubeM * PerMetre / 2;
         foreach (var middle in at)
         {
             canvas.Add(new Ellipse("body", middle, radius, radius));
             canvas.Add(new Ellipse("wash", middle, radius * 0.75, radius * 0.75));
         }
-
-        return at;
     }
 
     private void Dimensions(List<Point> tubes)
@@ -148,7 +183,15 @@ internal sealed class FloorSectionSheet(
         );
         var x = tubes[^1].X - Math.Min(60, loop.Spacing.Si * PerMetre / 2);
         var tubeTop = tubes[0].Y - (tubeM * PerMetre / 2);
-        canvas.Dimension(new(x, Top), new(x, tubeTop), Shown.Small.Format(section.Cover.Si, units));
+        var cover = Shown.Small.Format(section.Cover.Si, units);
+        if (temperatures is not null)
+        {
+            // the words stand on paper, not on dark colours
+            var words = new Label(Face.Soft, new(x + 9, ((Top + tubeTop) / 2) + 4), cover);
+            canvas.Add(new Box("ground", words.Bounds.Grown(3)));
+        }
+
+        canvas.Dimension(new(x, Top), new(x, tubeTop), cover);
     }
 
     private double Temperatures(double x, double y)
@@ -158,6 +201,7 @@ internal sealed class FloorSectionSheet(
             ("room", answer?.IndoorC),
             ("surface, warmest spot", answer?.Running?.SurfaceWarmestC),
             ("surface, mean", answer?.Running?.SurfaceMeanC),
+            ("surface, between tubes", BetweenTubes()),
             ("surface, at most", answer?.SurfaceLimitC),
             ("water in", answer?.Running?.SupplyC),
             ("water out", answer?.Running?.ReturnC),
@@ -180,6 +224,12 @@ internal sealed class FloorSectionSheet(
 
         return y + 10;
     }
+
+    // midway between tubes, at the mean flux of the loop
+    private double? BetweenTubes() =>
+        answer is { Section: { } solved, Running: { } run }
+            ? answer.IndoorC + (solved.ColdestShare * (run.SurfaceMeanC - answer.IndoorC))
+            : null;
 
     private void ScaleBar(double y)
     {

@@ -53,17 +53,73 @@ public sealed record LoopAnswer(
         bool LengthIsMeasured,
     [property: Meaning("Tube length, leader included, m.")] double LengthM,
     [property: Meaning("Inner diameter of the tube, m.")] double InnerM,
-    [property: Meaning("Equivalent heat transmission K_H of EN 1264-2 in turbulent flow, W/m²K.")]
+    [property: Meaning(
+        "Heat to the room for a kelvin of the water over the room, K_H of EN 1264-2, in turbulent flow, W/m²K."
+    )]
         double TransmissionWPerM2K,
-    [property: Meaning("The factors of K_H.")] TransmissionFactors Factors,
+    [property: Meaning("The factors of K_H; null where the tables do not reach.")]
+        TransmissionFactors? Factors,
     [property: Meaning("Temperature under the floor, °C.")] double BelowC,
     [property: Meaning(
-        "Limit of the mean heat flux by the surface temperature, W/m²; null where the tables do not reach."
+        "Limit of the mean heat flux by the surface temperature, W/m²; null where the room is no colder than the limit."
     )]
         double? LimitFluxWPerM2,
     [property: Meaning("Warmest permitted surface, °C.")] double SurfaceLimitC,
     [property: Meaning("The table method against 2-D conduction, in words.")] string Accuracy,
-    [property: Meaning("The loop in running; null without a plant.")] LoopRunning? Running
+    [property: Meaning("The loop in running; null without a plant.")] LoopRunning? Running,
+    [property: Meaning(
+        "Where the heat comes from: \"EN 1264-2 table\", or \"2-D section\" where the tables do not reach."
+    )]
+        string Method = LoopAnswer.ByTable,
+    [property: Meaning("Where the limit of the heat flux comes from: one of the same two.")]
+        string LimitMethod = LoopAnswer.ByTable,
+    [property: Meaning(
+        "The same floor solved in two dimensions, to compare with; null where it was not."
+    )]
+        SectionAnswer? Section = null
+)
+{
+    /// <summary>Name of the table method.</summary>
+    public const string ByTable = "EN 1264-2 table";
+
+    /// <summary>Name of the solution in two dimensions.</summary>
+    public const string BySection = "2-D section";
+}
+
+/// <summary>The section of a loop's floor, solved in two dimensions; heat is linear in water, room and below.</summary>
+[Meaning("The section of a loop's floor, solved in two dimensions.")]
+public sealed record SectionAnswer(
+    [property: Meaning(
+        "Heat from the water to the room for a kelvin between them, the bore at the water's temperature, W/m²K."
+    )]
+        double TransmissionWPerM2K,
+    [property: Meaning(
+        "Heat from the water downwards for a kelvin between water and below, W/m²K."
+    )]
+        double DownWPerM2K,
+    [property: Meaning("Heat from the room downwards past the tubes for a kelvin, W/m²K.")]
+        double ThroughWPerM2K,
+    [property: Meaning(
+        "How far the table's K_H lies above this one, in per cent of it; null where the tables do not reach."
+    )]
+        double? TableDifferencePercent,
+    [property: Meaning("Estimated error of the solution, per cent.")] double ErrorPercent,
+    [property: Meaning("Surface above a tube over the room, as a multiple of the mean.")]
+        double WarmestShare,
+    [property: Meaning("Surface midway between tubes over the room, as a multiple of the mean.")]
+        double ColdestShare,
+    [property: Meaning(
+        "Mean heat flux at which the surface above a tube reaches its limit, W/m²; null where the room is no colder than the limit."
+    )]
+        double? LimitFluxWPerM2,
+    [property: Meaning("Resistance below the slab, the ground included, m²K/W.")]
+        double BelowM2KPerW,
+    [property: Meaning("Cells of the finer of its two grids.")] int Cells,
+    [property: Meaning("Iterations on it.")] int Iterations,
+    [property: Meaning(
+        "The same heat by the resistance method of ISO 11855-2, W/m²K; null where that is not valid."
+    )]
+        double? ResistanceMethodWPerM2K = null
 );
 
 /// <summary>How a loop runs.</summary>
@@ -92,7 +148,11 @@ public sealed record LoopRunning(
     [property: Meaning("Heat flux to the room, W/m².")] double FluxWPerM2,
     [property: Meaning("Mean surface temperature, °C.")] double SurfaceMeanC,
     [property: Meaning("Warmest spot of the surface, above the tube where the water enters, °C.")]
-        double SurfaceWarmestC
+        double SurfaceWarmestC,
+    [property: Meaning(
+        "Heat flux to the room while the water has room temperature, W/m²: what passes the tubes from below, negative if it is colder there; 0 by the tables."
+    )]
+        double AtRoomTemperatureWPerM2 = 0
 );
 
 /// <summary>The factors of K_H after EN 1264-2, type A: K_H = B·a_B·a_T^m_T·a_U^m_U·a_D^m_D.</summary>

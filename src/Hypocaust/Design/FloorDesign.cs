@@ -30,7 +30,11 @@ public sealed record FloorBuildUp(
         Temperature? BelowTemperature = null,
     [Meaning("How the floor is used; it decides how warm the surface may be.")]
     [Default("occupied")]
-        SurfaceZone Use = SurfaceZone.Occupied
+        SurfaceZone Use = SurfaceZone.Occupied,
+    [Meaning("Concrete below the tube; its resistance is counted in \"below\".")]
+    [Default("0 mm")]
+    [Within(0, 2)]
+        Length SlabBelow = default
 );
 
 /// <summary>One loop of tube.</summary>

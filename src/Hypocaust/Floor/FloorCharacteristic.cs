@@ -1,3 +1,5 @@
+using Hypocaust.Floor.Section;
+
 namespace Hypocaust.Floor;
 
 /// <summary>
@@ -22,6 +24,9 @@ public sealed record FloorCharacteristic
     /// <summary>Downward heat in W/m² while the water has room temperature, (θ_i − θ_u)/R_u; negative if it is warmer below.</summary>
     public double DownwardAtRoomTemperatureWPerM2 { get; private init; }
 
+    /// <summary>Upward heat in W/m² while the water has room temperature: what passes the tubes from below; negative if it is colder there, 0 by the standard.</summary>
+    public double UpwardAtRoomTemperatureWPerM2 { get; private init; }
+
     /// <summary>Room temperature in °C.</summary>
     public double RoomC { get; private init; }
 
@@ -34,7 +39,9 @@ public sealed record FloorCharacteristic
     /// water can (note <c>floor-weak-below</c>); the heat at heating temperatures is sound all the same.
     /// </remarks>
     public double EquivalentAmbientC =>
-        RoomC - DownwardAtRoomTemperatureWPerM2 / TotalConductanceWPerM2K;
+        RoomC
+        - (UpwardAtRoomTemperatureWPerM2 + DownwardAtRoomTemperatureWPerM2)
+            / TotalConductanceWPerM2K;
 
     /// <summary>The characteristic of a floor between two temperatures.</summary>
     public static FloorCharacteristic Of(En1264Output output, FloorSurroundings surroundings)
@@ -50,8 +57,27 @@ public sealed record FloorCharacteristic
         };
     }
 
+    /// <summary>The characteristic of a section solved in two dimensions, between two temperatures.</summary>
+    public static FloorCharacteristic Of(SectionResponse section, FloorSurroundings surroundings)
+    {
+        var fallK = surroundings.RoomC - surroundings.BelowC;
+        return new FloorCharacteristic
+        {
+            UpwardConductanceWPerM2K = section.UpWPerM2K,
+            UpwardAtRoomTemperatureWPerM2 = section.UpFluxWPerM2(0, -fallK),
+            DownwardConductanceWPerM2K = section.DownWPerM2K,
+            DownwardAtRoomTemperatureWPerM2 = section.DownFluxWPerM2(0, -fallK),
+            RoomC = surroundings.RoomC,
+        };
+    }
+
     /// <summary>Heat to the room in W/m² from water at a temperature in °C.</summary>
-    public double UpwardFluxWPerM2(double waterC) => UpwardConductanceWPerM2K * (waterC - RoomC);
+    public double UpwardFluxWPerM2(double waterC) =>
+        UpwardConductanceWPerM2K * (waterC - RoomC) + UpwardAtRoomTemperatureWPerM2;
+
+    /// <summary>Water temperature in °C that sends a flux in W/m² to the room.</summary>
+    public double WaterForC(double fluxWPerM2) =>
+        RoomC + (fluxWPerM2 - UpwardAtRoomTemperatureWPerM2) / UpwardConductanceWPerM2K;
 
     /// <summary>Heat downward in W/m² from water at a temperature in °C.</summary>
     public double DownwardFluxWPerM2(double waterC) =>

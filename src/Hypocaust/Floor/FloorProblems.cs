@@ -96,6 +96,13 @@ internal static class FloorProblems
             "Name what lies below the tubes: the rest of the slab, insulation, ground or the room below"
         );
 
+    /// <summary>Whether a problem lies in what is stated below the tubes, which no method can do without.</summary>
+    public static bool ConcernsBelow(Problem problem) =>
+        problem.Code
+            is "floor-nothing-below"
+                or "floor-layer-impossible"
+                or "floor-screed-below-outside";
+
     public static Problem Outside(
         string code,
         string place,
@@ -151,6 +158,38 @@ internal static class FloorProblems
             "tubeDepthM",
             "the tube does not lie wholly inside the slab, or touches its neighbour",
             "Keep the tube radius clear of both faces and the spacing above the diameter"
+        );
+
+    public static Problem SectionConductivity(double value) =>
+        new(
+            "floor-conductivity-impossible",
+            "screedConductivityWPerMK",
+            $"the slab has a conductivity of {Number(value)} W/mK",
+            "Give a conductivity from 0.001 W/mK to 1000 W/mK; concrete has 1.4 to 2 W/mK"
+        );
+
+    public static Problem SectionResistance(double value) =>
+        new(
+            "floor-covering-impossible",
+            "coveringResistanceM2KPerW",
+            $"the floor covering has a resistance of {Number(value)} m²K/W",
+            "Give a resistance of 0 or more"
+        );
+
+    public static Problem BelowLessThanSlab() =>
+        new(
+            "floor-below-less-than-slab",
+            "below",
+            "the resistance below the tube is smaller than that of the slab below the tube alone",
+            "Let \"below\" count the slab below the tube as well as the insulation"
+        );
+
+    public static Problem SectionNotSolved(string why) =>
+        new(
+            "floor-section-not-solved",
+            "section",
+            $"the floor could not be solved in two dimensions: {why.TrimEnd('.')}",
+            "Check thicknesses and conductivities for a slip of the decimal point"
         );
 
     public static Problem TubeTooCloseToFace() =>

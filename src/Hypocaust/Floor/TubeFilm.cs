@@ -58,6 +58,9 @@ public sealed record TubeFilm
     /// <summary>Coefficient at Re = 4000 of the same fluid in W/(m²·K), which the tables are taken to include.</summary>
     public double IncludedCoefficientWPerM2K { get; private init; }
 
+    /// <summary>Whole resistance of the film for one metre of tube in m·K/W.</summary>
+    public double ResistanceMKPerW { get; private init; }
+
     /// <summary>Resistance for one metre of tube in m·K/W beyond what the tables are taken to include; 0 in turbulent flow.</summary>
     public double ExtraResistanceMKPerW { get; private init; }
 
@@ -128,6 +131,7 @@ public sealed record TubeFilm
             Nusselt = nusselt,
             CoefficientWPerM2K = coefficient,
             IncludedCoefficientWPerM2K = included,
+            ResistanceMKPerW = 1 / (coefficient * Math.PI * bore),
             ExtraResistanceMKPerW =
                 reynolds >= TurbulentFrom ? 0 : (1 / coefficient - 1 / included) / (Math.PI * bore),
         };

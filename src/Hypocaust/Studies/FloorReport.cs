@@ -66,27 +66,48 @@ internal sealed class FloorReport
     private LoopAnswer Loop(int index)
     {
         var loop = study.Loops[index];
-        var wet = study.Floors[index];
-        var limit = wet.Limit.TryGet(out var found) ? found : null;
+        var floor = study.Floors[index];
         return new LoopAnswer(
             loop.Name,
             loop.Zone,
-            wet.Surroundings.RoomC,
+            floor.Surroundings.RoomC,
             loop.Area.Si,
             loop.Spacing.Si,
             loop.Leader.Si,
             loop.Length is not null,
             LoopLength.Metres(loop),
             study.Tubes[index].Inner.Si,
-            wet.Output.ConductanceWPerM2K,
-            FactorsOf(wet.Output),
-            wet.Surroundings.BelowC,
-            limit?.FluxWPerM2,
-            wet.Zone.MaximumSurfaceC(wet.Surroundings.RoomC),
-            wet.Deviation.Text,
-            state is null ? null : Running(index, state)
+            floor.ConductanceWPerM2K,
+            floor.Table is { } table ? FactorsOf(table.Output) : null,
+            floor.Surroundings.BelowC,
+            floor.LimitWPerM2,
+            floor.Zone.MaximumSurfaceC(floor.Surroundings.RoomC),
+            floor.Accuracy,
+            state is null ? null : Running(index, state),
+            NameOf(floor.Method),
+            NameOf(floor.LimitMethod),
+            SectionOf(floor)
         );
     }
+
+    private static string NameOf(FloorMethod method) =>
+        method == FloorMethod.Table ? LoopAnswer.ByTable : LoopAnswer.BySection;
+
+    private static SectionAnswer SectionOf(HeatedFloor floor) =>
+        new(
+            floor.Section.Response.UpWPerM2K,
+            floor.Section.Response.DownWPerM2K,
+            floor.Section.Response.ThroughWPerM2K,
+            floor.TableDifferencePercent,
+            floor.Section.ErrorPercent,
+            floor.WarmestShare,
+            floor.ColdestShare,
+            floor.SectionLimitWPerM2,
+            floor.Section.BuildUp.BelowM2KPerW,
+            floor.Section.Cells,
+            floor.Section.Iterations,
+            floor.ResistanceMethod?.UpWPerM2K
+        );
 
     private static TransmissionFactors FactorsOf(En1264Output output) =>
         new(
@@ -126,11 +147,11 @@ internal sealed class FloorReport
         var flow = state.Flow.FlowsKgPerS[branch];
         var bore = study.Tubes[index].Inner.Si;
         var volume = flow / fluid.DensityKgPerM3;
-        var wet = study.WithFilm(index, Math.Abs(flow), fluid);
+        var floor = study.WithFilm(index, Math.Abs(flow), fluid);
         var area = study.Loops[index].Area.Si;
         var supply = state.Heat.InletsC[branch];
         var meanWater = supply is { } celsius
-            ? wet
+            ? floor
                 .Characteristic.Cool(
                     area,
                     celsius,
@@ -138,16 +159,16 @@ internal sealed class FloorReport
                 )
                 .MeanWaterC
             : (double?)null;
-        var flux = meanWater is { } mean ? wet.Characteristic.UpwardFluxWPerM2(mean) : 0;
-        var down = meanWater is { } water ? wet.Characteristic.DownwardFluxWPerM2(water) : 0;
-        var surface = SurfaceOf(wet, flux, supply);
+        var flux = meanWater is { } mean ? floor.Characteristic.UpwardFluxWPerM2(mean) : 0;
+        var down = meanWater is { } water ? floor.Characteristic.DownwardFluxWPerM2(water) : 0;
+        var surface = SurfaceOf(floor, flux, supply);
         return new LoopRunning(
             flow,
             volume,
             Fittings.VelocityMPerS(volume, bore),
             PipeFriction.Reynolds(volume, bore, fluid.DensityKgPerM3, fluid.ViscosityPaS),
-            wet.Output.Film?.ExtraResistanceMKPerW ?? 0,
-            wet.Output.ConductanceWPerM2K,
+            floor.FilmMKPerW,
+            floor.ConductanceWPerM2K,
             fluid.DensityKgPerM3,
             fluid.ViscosityPaS,
             state.Flow.PressureLossesPa[branch] ?? 0,
@@ -158,27 +179,25 @@ internal sealed class FloorReport
             down * area,
             flux,
             surface.MeanC,
-            surface.WarmestC
+            surface.WarmestC,
+            floor.Characteristic.UpwardAtRoomTemperatureWPerM2
         );
     }
 
     private static (double MeanC, double WarmestC) SurfaceOf(
-        WetFloor wet,
+        HeatedFloor floor,
         double flux,
         double? supplyC
     )
     {
-        var roomC = wet.Surroundings.RoomC;
+        var roomC = floor.Surroundings.RoomC;
         if (flux <= 0 || supplyC is not { } supply)
         {
             return (roomC, roomC);
         }
 
         var mean = roomC + SurfaceCurve.ExcessK(flux);
-        var warmest = wet.Curve.TryGet(out var curve)
-            ? roomC + curve.HottestExcessK(supply - roomC)
-            : roomC + SurfaceCurve.ExcessK(wet.Output.FluxWPerM2(supply - roomC));
-        return (mean, Math.Max(mean, warmest));
+        return (mean, Math.Max(mean, floor.WarmestSurfaceC(supply)));
     }
 
     private FloorZoneAnswer Zone(ZoneLossAnswer zone, ImmutableArray<LoopAnswer> loops)
@@ -203,11 +222,9 @@ internal sealed class FloorReport
     private double? SupplyWithoutPlant(ImmutableArray<int> loops, double fluxWPerM2)
     {
         var supplies = loops
-            .Select(loop => study.Floors[loop].SupplyFor(fluxWPerM2, AssumedFallK))
+            .Select(loop => study.Floors[loop].SupplyForC(fluxWPerM2, AssumedFallK))
             .ToList();
-        return supplies.All(supply => supply.Succeeded)
-            ? supplies.Max(supply => supply.Value.SupplyC)
-            : null;
+        return supplies.All(supply => supply is not null) ? supplies.Max() : null;
     }
 
     // output is linear in the supply temperature while the flows stay: two points give the line

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Hypocaust.Building;
 using Hypocaust.Design;
 using Hypocaust.Floor;
+using Hypocaust.Floor.Section;
 using Hypocaust.Fluids;
 using Hypocaust.Hydraulics;
 using Hypocaust.Plant;
@@ -9,7 +10,7 @@ using Hypocaust.Problems;
 
 namespace Hypocaust.Studies;
 
-/// <summary>Takes the loops of a design to floors of EN 1264, one a loop.</summary>
+/// <summary>Takes the loops of a design to heated floors, one a loop; loops in like floors share one section.</summary>
 internal sealed class FloorStudy
 {
     // standard factor on the ground's yearly swing, EN 12831:2003 f_g1, as in the heat loss
@@ -17,7 +18,7 @@ internal sealed class FloorStudy
 
     private FloorStudy(
         ImmutableArray<LoopDesign> loops,
-        ImmutableArray<WetFloor> floors,
+        ImmutableArray<HeatedFloor> floors,
         ImmutableArray<PipePart> tubes
     )
     {
@@ -30,7 +31,7 @@ internal sealed class FloorStudy
     public ImmutableArray<LoopDesign> Loops { get; }
 
     /// <summary>The floor around each loop, its water turbulent.</summary>
-    public ImmutableArray<WetFloor> Floors { get; }
+    public ImmutableArray<HeatedFloor> Floors { get; }
 
     /// <summary>The tube of each loop.</summary>
     public ImmutableArray<PipePart> Tubes { get; }
@@ -43,14 +44,15 @@ internal sealed class FloorStudy
     )
     {
         var problems = new List<Problem>();
-        var floors = ImmutableArray.CreateBuilder<WetFloor>();
+        var floors = ImmutableArray.CreateBuilder<HeatedFloor>();
+        var sections = new Dictionary<SectionBuildUp, Result<FloorSection2D>>();
         ImmutableArray<PipePart> tubes =
         [
             .. floor.Loops.Select(loop => (PipePart)partNamed(loop.Tube)!),
         ];
         for (var i = 0; i < floor.Loops.Length; i++)
         {
-            var one = FloorOf(design, floor, floor.Loops[i], tubes[i], i, space);
+            var one = FloorOf(design, floor, floor.Loops[i], tubes[i], i, space, Solve);
             if (one.TryGet(out var wet))
             {
                 floors.Add(wet);
@@ -60,6 +62,11 @@ internal sealed class FloorStudy
                 problems.AddRange(one.Problems);
             }
         }
+
+        Result<FloorSection2D> Solve(SectionBuildUp buildUp) =>
+            sections.TryGetValue(buildUp, out var solved)
+                ? solved
+                : sections[buildUp] = FloorSection2D.Solve(buildUp);
 
         return problems.Count > 0
             ? Result<FloorStudy>.Failed(problems)
@@ -76,13 +83,14 @@ internal sealed class FloorStudy
         );
     }
 
-    private static Result<WetFloor> FloorOf(
+    private static Result<HeatedFloor> FloorOf(
         HeatingDesign design,
         FloorDesign floor,
         LoopDesign loop,
         PipePart tube,
         int index,
-        SpaceStudy.Outcome space
+        SpaceStudy.Outcome space,
+        Func<SectionBuildUp, Result<FloorSection2D>> solve
     )
     {
         var section = floor.Sections[loop.Section];
@@ -92,35 +100,40 @@ internal sealed class FloorStudy
             return StudyProblems.NothingKnownBelow(loop.Section, loop.Zone);
         }
 
-        var wet = WetFloorSection
-            .Create(
-                new WetFloorSpecification
-                {
-                    SpacingM = loop.Spacing.Si,
-                    Tube = new EmbeddedTube(
-                        tube.Outer.Si,
-                        (tube.Outer.Si - tube.Inner.Si) / 2,
-                        PipeConductivity.Of(tube.Material)
-                    ),
-                    CoverM = section.Cover.Si,
-                    ScreedConductivityWPerMK = section.SlabConductivity.Si,
-                    CoveringResistanceM2KPerW = section.Covering.Si,
-                    Below = below.Layers,
-                }
-            )
-            .Then<WetFloor>(made =>
-                FloorSurroundings
-                    .Create(zone.Indoor.Si, below.Celsius)
-                    .Then<WetFloor>(surroundings => WetFloor.Of(made, surroundings, section.Use))
-            );
-        return wet.TryGet(out var found)
-            ? found
-            : Result<WetFloor>.Failed(
-                wet.Problems.Select(problem =>
+        var specification = SpecificationOf(loop, section, tube, below.Layers);
+        var heated = FloorSurroundings
+            .Create(zone.Indoor.Si, below.Celsius)
+            .Then(surroundings => HeatedFloor.Of(specification, surroundings, section.Use, solve));
+        return heated.Succeeded
+            ? heated
+            : Result<HeatedFloor>.Failed(
+                heated.Problems.Select(problem =>
                     StudyProblems.OfLoop(problem, index, loop.Section, loop.Tube)
                 )
             );
     }
+
+    /// <summary>What a loop's floor is made of.</summary>
+    public static WetFloorSpecification SpecificationOf(
+        LoopDesign loop,
+        FloorBuildUp section,
+        PipePart tube,
+        ImmutableArray<DownwardLayer> below
+    ) =>
+        new()
+        {
+            SpacingM = loop.Spacing.Si,
+            Tube = new EmbeddedTube(
+                tube.Outer.Si,
+                (tube.Outer.Si - tube.Inner.Si) / 2,
+                PipeConductivity.Of(tube.Material)
+            ),
+            CoverM = section.Cover.Si,
+            ScreedConductivityWPerMK = section.SlabConductivity.Si,
+            CoveringResistanceM2KPerW = section.Covering.Si,
+            ScreedBelowM = section.SlabBelow.Si,
+            Below = below,
+        };
 
     private sealed record Below(ImmutableArray<DownwardLayer> Layers, double Celsius);
 
@@ -154,7 +167,7 @@ internal sealed class FloorStudy
     }
 
     /// <summary>The floor around a loop with the film that its flow has.</summary>
-    public WetFloor WithFilm(int loop, double flowKgPerS, FluidState fluid)
+    public HeatedFloor WithFilm(int loop, double flowKgPerS, FluidState fluid)
     {
         if (flowKgPerS <= HeatTransport.StillKgPerS)
         {

@@ -33,6 +33,9 @@ internal static class LoopWhy
                 "EN 12831:2003 (from memory)"
             ).With("θ_i", "room", loop.IndoorC, Shown.Temperature),
             "transmissionWPerM2K" => Transmission(loop),
+            "limitFluxWPerM2" when loop.LimitMethod == LoopAnswer.BySection => SectionWhy.Limit(
+                loop
+            ),
             "limitFluxWPerM2" => new Derivation(
                 $"Most that {loop.Name} may give before its surface is too warm",
                 Shown.Flux,
@@ -48,6 +51,11 @@ internal static class LoopWhy
                 "read from the standard's table between its rows",
                 En1264
             ),
+            _ when name.StartsWith("section.", StringComparison.Ordinal) => SectionWhy.Find(
+                loop,
+                loop.Section!,
+                name["section.".Length..]
+            ),
             _ when name.StartsWith("running.", StringComparison.Ordinal) => Running(
                 answer,
                 loop,
@@ -57,6 +65,9 @@ internal static class LoopWhy
             _ => null,
         };
     }
+
+    private static string SourceOf(LoopAnswer loop) =>
+        loop.Method == LoopAnswer.BySection ? SectionWhy.Source : En1264;
 
     private static Derivation Length(LoopAnswer loop) =>
         loop.LengthIsMeasured
@@ -74,7 +85,11 @@ internal static class LoopWhy
 
     private static Derivation Transmission(LoopAnswer loop)
     {
-        var factors = loop.Factors;
+        if (loop.Factors is not { } factors)
+        {
+            return SectionWhy.Transmission(loop);
+        }
+
         return new Derivation(
             $"Heat for a kelvin between water and room, {loop.Name}",
             Shown.Transmittance,
@@ -157,7 +172,7 @@ internal static class LoopWhy
                 $"K_H of {loop.Name} with the film of its flow",
                 Shown.Transmittance,
                 "K_H, the film's resistance added to the tube's",
-                En1264
+                SourceOf(loop)
             )
                 .With("K_H", "in turbulent flow", loop.TransmissionWPerM2K, Shown.Transmittance)
                 .With("R_film", "film, mK/W", run.FilmResistanceMKPerW, Shown.Factor),
@@ -202,8 +217,8 @@ internal static class LoopWhy
             "heatUpW" => new Derivation(
                 $"Heat of {loop.Name} to the room",
                 Shown.SmallHeat,
-                "Φ = K_H·A·(θ_m − θ_i)",
-                En1264
+                "Φ = A·(K_H·(θ_m − θ_i) + q_0)",
+                SourceOf(loop)
             )
                 .With(
                     "K_H",
@@ -214,7 +229,8 @@ internal static class LoopWhy
                 .With("A", "area", loop.AreaM2, Shown.Area)
                 .With("θ_m", "mean water", run.MeanWaterC ?? loop.IndoorC, Shown.Temperature)
                 .With("θ_i", "room", loop.IndoorC, Shown.Temperature)
-                .Computed(v => v[0] * v[1] * (v[2] - v[3]))
+                .With("q_0", "past the tubes from below", run.AtRoomTemperatureWPerM2, Shown.Flux)
+                .Computed(v => v[1] * ((v[0] * (v[2] - v[3])) + v[4]))
                 .Noting(loop.Accuracy),
             "heatDownW" => new Derivation(
                 $"Heat of {loop.Name} downwards",
@@ -246,6 +262,11 @@ internal static class LoopWhy
                 .With("θ_i", "room", loop.IndoorC, Shown.Temperature)
                 .With("q", "heat flux", run.FluxWPerM2, Shown.Flux)
                 .Computed(v => v[1] <= 0 ? v[0] : v[0] + Math.Pow(v[1] / 8.92, 1 / 1.1)),
+            "atRoomTemperatureWPerM2" => SectionWhy.AtRoomTemperature(loop),
+            "surfaceWarmestC" when loop.LimitMethod == LoopAnswer.BySection => SectionWhy.Warmest(
+                loop,
+                run
+            ),
             "surfaceWarmestC" => new Derivation(
                 $"Warmest spot of {loop.Name}, above the tube where the water enters",
                 Shown.Temperature,

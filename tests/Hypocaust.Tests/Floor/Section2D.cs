@@ -1,4 +1,5 @@
 using Hypocaust.Floor;
+using Hypocaust.Floor.Section;
 using Hypocaust.Tests.Reference;
 
 namespace Hypocaust.Tests.Floor;
@@ -48,6 +49,22 @@ internal sealed record Section2D(
             Tube.WallResistanceMKPerW
             + (film == 0 ? 0 : 1 / (film * Math.PI * Tube.InnerDiameterM));
         return Row.Number("pitch_m") * perMetre;
+    }
+
+    /// <summary>The section as the 2-D solution wants it, with all of its layers.</summary>
+    public SectionBuildUp BuildUp()
+    {
+        var film = Row.Number("h_film_W_m2K");
+        return new SectionBuildUp
+        {
+            SpacingM = Row.Number("pitch_m"),
+            Tube = Tube,
+            Layers = [.. Layers.Select(l => new SectionLayer(l.ThicknessM, l.ConductivityWPerMK))],
+            TubeDepthM = Row.Number("tube_depth_m"),
+            FilmMKPerW = film == 0 ? 0 : 1 / (film * Math.PI * Tube.InnerDiameterM),
+            SurfaceM2KPerW = 1 / Row.Number("alpha_top"),
+            BelowM2KPerW = 1 / Row.Number("alpha_bottom"),
+        };
     }
 
     /// <summary>The slab alone, all below it as a coefficient.</summary>
