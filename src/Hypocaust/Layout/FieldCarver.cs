@@ -16,6 +16,10 @@ internal sealed class FieldCarver
     private readonly double[] rank;
     private readonly int[] steps;
     private readonly HashSet<(int Cell, Side Facing)> slots;
+    private readonly double[] cost;
+    private readonly int[] from;
+    private readonly int[] stamp;
+    private int now;
 
     private FieldCarver(Lattice lattice, ManifoldPad pad, int[] counts, Sweep sweep)
     {
@@ -32,8 +36,11 @@ internal sealed class FieldCarver
         }
 
         slots = [.. pad.Slots];
-        steps = Steps();
-        rank = Rank(sweep);
+        cost = new double[lattice.Count];
+        from = new int[lattice.Count];
+        stamp = new int[lattice.Count];
+        steps = SweepOrder.Steps(lattice, pad, free);
+        rank = SweepOrder.Rank(lattice, pad, sweep);
     }
 
     /// <summary>The loops; a room that the manifold does not reach has none.</summary>
@@ -83,7 +90,13 @@ internal sealed class FieldCarver
 
     private LoopField? Loop(int room, int left)
     {
-        List<int> own = [.. Reachable().Where(cell => lattice.RoomOf(cell) == room)];
+        MarkReachable();
+        List<int> own =
+        [
+            .. Enumerable
+                .Range(0, lattice.Count)
+                .Where(cell => lattice.RoomOf(cell) == room && IsMarked(cell)),
+        ];
         if (own.Count == 0)
         {
             return null;
@@ -143,7 +156,7 @@ internal sealed class FieldCarver
 
         var taken = slots.Where(slot => cells.Contains(slot.Cell)).ToList();
         slots.ExceptWith(taken);
-        var kept = Reachable();
+        MarkReachable();
         slots.UnionWith(taken);
         foreach (var cell in cells)
         {
@@ -152,23 +165,23 @@ internal sealed class FieldCarver
 
         if (all == None)
         {
-            Absorb(room, cells, field, kept);
+            Absorb(room, cells, field);
         }
 
         return new LoopField(room, way.Root.Cell, way.Root.Facing, cells, field);
     }
 
-    private void Absorb(int room, HashSet<int> cells, HashSet<int> field, HashSet<int> kept)
+    private void Absorb(int room, HashSet<int> cells, HashSet<int> field)
     {
         var edge = new Queue<int>(cells);
         while (edge.TryDequeue(out var cell))
         {
-            foreach (var next in Neighbours(cell))
+            foreach (var next in lattice.Neighbours(cell))
             {
                 if (
                     free[next]
                     && lattice.RoomOf(next) == room
-                    && !kept.Contains(next)
+                    && !IsMarked(next)
                     && cells.Add(next)
                 )
                 {
@@ -185,18 +198,18 @@ internal sealed class FieldCarver
         var within = own.ToHashSet();
         var field = new HashSet<int>();
         var edge = new PriorityQueue<int, double>();
-        var seen = new HashSet<int>();
+        now++;
         var start = own.MaxBy(cell => rank[cell]);
         edge.Enqueue(start, -rank[start]);
-        seen.Add(start);
+        Mark(start);
         var sum = 0.0;
         while (sum < tubeM && edge.TryDequeue(out var cell, out _))
         {
             field.Add(cell);
             sum += lattice.TubeM(cell);
-            foreach (var next in Neighbours(cell))
+            foreach (var next in lattice.Neighbours(cell))
             {
-                if (within.Contains(next) && seen.Add(next))
+                if (within.Contains(next) && Mark(next))
                 {
                     edge.Enqueue(next, -rank[next]);
                 }
@@ -218,7 +231,7 @@ internal sealed class FieldCarver
             while (edge.TryDequeue(out var cell))
             {
                 part.Add(cell);
-                foreach (var next in Neighbours(cell).Where(left.Remove))
+                foreach (var next in lattice.Neighbours(cell).Where(left.Remove))
                 {
                     edge.Enqueue(next);
                 }
@@ -232,11 +245,11 @@ internal sealed class FieldCarver
 
     private ((int Cell, Side Facing) Root, List<int> Cells)? Way(HashSet<int> field)
     {
-        var cost = new Dictionary<int, double>();
-        var from = new Dictionary<int, int>();
+        now++;
         var edge = new PriorityQueue<int, double>();
         foreach (var (cell, _) in slots.Where(slot => free[slot.Cell]))
         {
+            Mark(cell);
             cost[cell] = Step(cell, field);
             from[cell] = None;
             edge.Enqueue(cell, cost[cell]);
@@ -262,10 +275,10 @@ internal sealed class FieldCarver
                 return (slots.First(slot => slot.Cell == last), cells);
             }
 
-            foreach (var next in Neighbours(cell).Where(next => free[next]))
+            foreach (var next in lattice.Neighbours(cell))
             {
                 var sum = at + Step(next, field);
-                if (!cost.TryGetValue(next, out var known) || sum < known - 1e-12)
+                if (free[next] && (Mark(next) || sum < cost[next] - 1e-12))
                 {
                     (cost[next], from[next]) = (sum, cell);
                     edge.Enqueue(next, sum);
@@ -276,87 +289,50 @@ internal sealed class FieldCarver
         return null;
     }
 
-    private double Step(int cell, HashSet<int> field) =>
-        field.Contains(cell) ? 0
-        : Neighbours(cell).Count(next => free[next] || field.Contains(next)) < 4 ? 1
-        : OpenStep;
-
-    private HashSet<int> Reachable()
+    private double Step(int cell, HashSet<int> field)
     {
-        var seen = new HashSet<int>();
+        if (field.Contains(cell))
+        {
+            return 0;
+        }
+
+        var open = 0;
+        foreach (var next in lattice.Neighbours(cell))
+        {
+            open += free[next] ? 1 : 0;
+        }
+
+        return open < 4 ? 1 : OpenStep;
+    }
+
+    // marks every free cell that some free slot reaches
+    private void MarkReachable()
+    {
+        now++;
         var edge = new Queue<int>();
-        foreach (var (cell, _) in slots.Where(slot => free[slot.Cell] && seen.Add(slot.Cell)))
+        foreach (var (cell, _) in slots.Where(slot => free[slot.Cell] && Mark(slot.Cell)))
         {
             edge.Enqueue(cell);
         }
 
         while (edge.TryDequeue(out var cell))
         {
-            foreach (var next in Neighbours(cell).Where(next => free[next] && seen.Add(next)))
+            foreach (var next in lattice.Neighbours(cell))
             {
-                edge.Enqueue(next);
-            }
-        }
-
-        return seen;
-    }
-
-    private IEnumerable<int> Neighbours(int cell)
-    {
-        for (var side = Side.South; side <= Side.West; side++)
-        {
-            if (lattice.Linked(cell, side))
-            {
-                yield return lattice.Next(cell, side);
+                if (free[next] && Mark(next))
+                {
+                    edge.Enqueue(next);
+                }
             }
         }
     }
 
-    private int[] Steps()
+    private bool IsMarked(int cell) => stamp[cell] == now;
+
+    private bool Mark(int cell)
     {
-        var found = new int[lattice.Count];
-        Array.Fill(found, int.MaxValue);
-        var edge = new Queue<int>();
-        foreach (var (cell, _) in slots)
-        {
-            found[cell] = 0;
-            edge.Enqueue(cell);
-        }
-
-        while (edge.TryDequeue(out var cell))
-        {
-            foreach (
-                var next in Neighbours(cell)
-                    .Where(next => free[next] && found[next] == int.MaxValue)
-            )
-            {
-                found[next] = found[cell] + 1;
-                edge.Enqueue(next);
-            }
-        }
-
-        return found;
-    }
-
-    // whole columns or rows: the place across only breaks ties, towards the manifold's wall last
-    private double[] Rank(Sweep sweep)
-    {
-        var (rootColumn, rootRow) = lattice.Place(pad.Cells[0]);
-        var found = new double[lattice.Count];
-        for (var cell = 0; cell < lattice.Count; cell++)
-        {
-            var (column, row) = lattice.Place(cell);
-            var (dx, dy) = (Math.Abs(column - rootColumn), Math.Abs(row - rootRow));
-            found[cell] = sweep switch
-            {
-                Sweep.East => column + (dy * 1e-4),
-                Sweep.West => -column + (dy * 1e-4),
-                Sweep.North => row + (dx * 1e-4),
-                Sweep.South => -row + (dx * 1e-4),
-                _ => Math.Max(dx, dy) + (Math.Min(dx, dy) * 1e-4),
-            };
-        }
-
-        return found;
+        var isNew = stamp[cell] != now;
+        stamp[cell] = now;
+        return isNew;
     }
 }

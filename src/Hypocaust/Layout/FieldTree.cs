@@ -4,11 +4,18 @@ namespace Hypocaust.Layout;
 internal sealed class FieldTree
 {
     private readonly Lattice lattice;
-    private readonly Dictionary<int, int> joined = [];
+    private const int Outside = -1;
+
+    // joined sides of each cell as bits
+    private readonly int[] joined;
+    private readonly int count;
 
     private FieldTree(Lattice lattice, LoopField field)
     {
         this.lattice = lattice;
+        count = field.Cells.Count;
+        joined = new int[lattice.Count];
+        Array.Fill(joined, Outside);
         foreach (var cell in field.Cells)
         {
             joined[cell] = 0;
@@ -16,14 +23,21 @@ internal sealed class FieldTree
     }
 
     /// <summary>Ends of branches, the root not counted: each is a hairpin.</summary>
-    public int Ends(int root) =>
-        joined.Count(one => one.Key != root && int.PopCount(one.Value) == 1);
+    public int Ends(int root)
+    {
+        var ends = 0;
+        for (var cell = 0; cell < joined.Length; cell++)
+        {
+            ends += cell != root && joined[cell] > 0 && int.PopCount(joined[cell]) == 1 ? 1 : 0;
+        }
+
+        return ends;
+    }
 
     /// <summary>A branch that winds inwards along the edge of the field, turning to one hand wherever it can.</summary>
     public static FieldTree Spiral(Lattice lattice, LoopField field, bool rightHand)
     {
         var tree = new FieldTree(lattice, field);
-        var seen = new HashSet<int> { field.Root };
         var branch = new Stack<(int Cell, Side Heading)>();
         branch.Push((field.Root, Lattice.Opposite(field.Facing)));
         while (branch.TryPeek(out var at))
@@ -32,7 +46,7 @@ internal sealed class FieldTree
             for (var turn = 0; turn < 3 && !moved; turn++)
             {
                 var side = Turn(at.Heading, rightHand ? turn - 1 : 1 - turn);
-                if (tree.Has(at.Cell, side) && seen.Add(lattice.Next(at.Cell, side)))
+                if (tree.Has(at.Cell, side) && tree.IsBare(lattice.Next(at.Cell, side), field.Root))
                 {
                     tree.Join(at.Cell, side);
                     branch.Push((lattice.Next(at.Cell, side), side));
@@ -101,9 +115,9 @@ internal sealed class FieldTree
     /// <summary>Once round the tree, from one tube point that faces the manifold to the other, with the cell of each point.</summary>
     public List<(Spot At, int Cell)> Walk(int root, Side facing)
     {
-        var walk = new List<(Spot, int)>(joined.Count * 4);
+        var walk = new List<(Spot, int)>(count * 4);
         var (cell, corner) = (root, ((int)facing + 1) % 4);
-        for (var i = 0; i < joined.Count * 4; i++)
+        for (var i = 0; i < count * 4; i++)
         {
             walk.Add((lattice.Corner(cell, corner), cell));
             var side = (Side)corner;
@@ -125,7 +139,9 @@ internal sealed class FieldTree
         (Side)(((int)heading + quarters + 4) % 4);
 
     private bool Has(int cell, Side side) =>
-        lattice.Linked(cell, side) && joined.ContainsKey(lattice.Next(cell, side));
+        lattice.Linked(cell, side) && joined[lattice.Next(cell, side)] != Outside;
+
+    private bool IsBare(int cell, int root) => cell != root && joined[cell] == 0;
 
     private bool Joined(int cell, Side side) => (joined[cell] & (1 << (int)side)) != 0;
 

@@ -8,17 +8,32 @@ internal sealed class GroupLayout
 {
     private const int MostAttempts = 8;
 
+    // the ways over the apron and the odd cell come on top
+    private const double WithTails = 1.02;
+
     private readonly ImmutableArray<RoomPlan> rooms;
     private readonly Spot manifold;
     private readonly Lattice lattice;
     private readonly List<Problem> problems = [];
+    private readonly int cells;
 
     public GroupLayout(FloorPlan plan)
     {
-        rooms = plan.Rooms;
+        rooms = [.. plan.Rooms.Select(Distanced)];
         manifold = plan.Manifold;
         lattice = Lattice.Of(rooms, WallPieces.Of(rooms), rooms.Min(room => room.SpacingM));
+        cells = Enumerable.Range(0, rooms.Length).Sum(room => CellsOf(room).Count());
     }
+
+    // a hairpin may bulge towards a wall, and a bend cuts the corner round a pillar: with this much more, neither comes too near
+    private static RoomPlan Distanced(RoomPlan room) =>
+        room with
+        {
+            ClearanceM = Math.Max(
+                room.ClearanceM + Math.Max(0, room.BendRadiusM - (room.SpacingM / 2)),
+                room.BendRadiusM
+            ),
+        };
 
     private sealed record Candidate(
         ManifoldPad Pad,
@@ -44,8 +59,8 @@ internal sealed class GroupLayout
                 counts[room]++;
             }
 
-            // more loops may not fit round the manifold; then the shorter list stands, with its problem
-            if (Best(counts) is not { } next)
+            // more loops may not fit round the manifold or through a door; then what is laid stands, with its problem
+            if (Best(counts) is not { } next || next.Loops.Count <= best.Loops.Count)
             {
                 break;
             }
@@ -96,7 +111,7 @@ internal sealed class GroupLayout
                 );
             }
 
-            counts[room] = (int)Math.Ceiling(tube / rooms[room].MaximumLoopM);
+            counts[room] = (int)Math.Ceiling(tube * WithTails / rooms[room].MaximumLoopM);
         }
 
         return counts;
@@ -124,11 +139,24 @@ internal sealed class GroupLayout
     {
         var fields = FieldCarver.Carve(lattice, pad, counts, sweep);
         var tails = ManifoldTails.Of(lattice, pad, fields, manifold);
-        var apron = pad.Cells.Sum(cell => lattice.AreaM2(cell, 0)) / Math.Max(1, fields.Count);
+        var here = rooms[lattice.RoomOf(pad.Cells[0])];
+        var apron =
+            pad.Cells.Sum(cell => lattice.AreaM2(cell, here, LoopBuilder.Reach(here)))
+            / Math.Max(1, fields.Count(field => rooms[field.Room] == here));
         List<(LoopField, LaidLoop)> loops =
         [
             .. fields.Select(
-                (field, i) => (field, LoopBuilder.Build(lattice, rooms, field, tails[i], apron))
+                (field, i) =>
+                    (
+                        field,
+                        LoopBuilder.Build(
+                            lattice,
+                            rooms,
+                            field,
+                            tails[i],
+                            rooms[field.Room] == here ? apron : 0
+                        )
+                    )
             ),
         ];
         return new Candidate(pad, fields, loops, Cost(counts, loops));
@@ -137,14 +165,13 @@ internal sealed class GroupLayout
     // bare floor weighs most, then loops over their length, uneven loops, and bends, which are work
     private double Cost(int[] counts, List<(LoopField Field, LaidLoop Loop)> loops)
     {
-        var cells = Enumerable.Range(0, rooms.Length).Sum(room => CellsOf(room).Count());
         var covered = loops.Sum(one => one.Field.Cells.Count);
         var cost = 10.0 * (cells - covered) / Math.Max(1, cells);
         cost += 3.0 * (counts.Sum() - loops.Count);
         foreach (var own in loops.GroupBy(one => one.Field.Room))
         {
             var lengths = own.Select(one => one.Loop.LengthM).ToList();
-            cost += (lengths.Max() / lengths.Average()) - 1;
+            cost += 2 * ((lengths.Max() / lengths.Average()) - 1);
             cost += lengths.Count(length => length > rooms[own.Key].MaximumLoopM) * 0.5;
         }
 
@@ -200,7 +227,7 @@ internal sealed class GroupLayout
                 .Fields.SelectMany(field => field.Cells)
                 .Concat(candidate.Pad.Cells)
                 .Where(cell => lattice.RoomOf(cell) == room)
-                .Sum(cell => lattice.AreaM2(cell, LoopBuilder.Reach(plan)));
+                .Sum(cell => lattice.AreaM2(cell, plan, LoopBuilder.Reach(plan)));
         var layout = new RoomLayout(plan.Name, TubeLayout.NetAreaM2(plan), covered, loops, []);
         return layout with { Notes = RoomNotes.Of(plan, layout, rooms) };
     }

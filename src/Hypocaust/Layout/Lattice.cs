@@ -24,6 +24,8 @@ internal sealed class Lattice
     private readonly int columns;
     private readonly int[] rooms;
     private readonly bool[] links;
+    private readonly int[][] neighbours;
+    private readonly double?[] areas;
 
     private Lattice(double[] xs, double[] ys)
     {
@@ -32,6 +34,8 @@ internal sealed class Lattice
         Count = columns * (ys.Length / 2);
         rooms = new int[Count];
         links = new bool[Count * 4];
+        neighbours = new int[Count][];
+        areas = new double?[Count];
         Array.Fill(rooms, None);
     }
 
@@ -53,6 +57,9 @@ internal sealed class Lattice
             Side.North => cell + columns,
             _ => cell - 1,
         };
+
+    /// <summary>The cells linked with a cell.</summary>
+    public int[] Neighbours(int cell) => neighbours[cell];
 
     public static Side Opposite(Side side) => (Side)(((int)side + 2) % 4);
 
@@ -76,24 +83,44 @@ internal sealed class Lattice
 
     public Spot Middle(int cell) => (Corner(cell, 0) + Corner(cell, 2)) * 0.5;
 
-    /// <summary>Tube that a cell takes, m, about: its own two sides and half the ways to its neighbours.</summary>
+    /// <summary>Tube that a cell takes, m, about: a step along and half a step across for each pair of its four points.</summary>
     public double TubeM(int cell)
     {
         var (a, b) = (Corner(cell, 0), Corner(cell, 2));
-        return 4 * ((b.X - a.X) + (b.Y - a.Y));
+        return 2 * ((b.X - a.X) + (b.Y - a.Y));
     }
 
-    /// <summary>Floor within half a gap of the tube points of a cell, m².</summary>
-    public double AreaM2(int cell, double mostM)
+    /// <summary>Floor of a room within half a gap of the tube points of a cell, and within a reach beyond the outermost, m².</summary>
+    public double AreaM2(int cell, RoomPlan room, double reachM) =>
+        areas[cell] ??= Area(cell, room, reachM);
+
+    private double Area(int cell, RoomPlan room, double reachM)
     {
         var (a, b) = (Corner(cell, 0), Corner(cell, 2));
-        double Reach(Side side, double gap) => Linked(cell, side) ? gap / 2 : mostM;
         var (column, row) = Place(cell);
-        var west = Reach(Side.West, column > 0 ? a.X - xs[(2 * column) - 1] : 0);
-        var south = Reach(Side.South, row > 0 ? a.Y - ys[(2 * row) - 1] : 0);
-        var east = Reach(Side.East, (2 * column) + 2 < xs.Length ? xs[(2 * column) + 2] - b.X : 0);
-        var north = Reach(Side.North, (2 * row) + 2 < ys.Length ? ys[(2 * row) + 2] - b.Y : 0);
-        return (b.X - a.X + west + east) * (b.Y - a.Y + south + north);
+        double Half(Side side, double gap, int next) =>
+            Linked(cell, side) ? gap / 2
+            : next != None && rooms[next] != None ? Math.Min(reachM, gap / 2)
+            : reachM;
+        var west = Half(
+            Side.West,
+            column > 0 ? a.X - xs[(2 * column) - 1] : 0,
+            At(column - 1, row)
+        );
+        var south = Half(Side.South, row > 0 ? a.Y - ys[(2 * row) - 1] : 0, At(column, row - 1));
+        var east = Half(
+            Side.East,
+            (2 * column) + 2 < xs.Length ? xs[(2 * column) + 2] - b.X : 0,
+            At(column + 1, row)
+        );
+        var north = Half(
+            Side.North,
+            (2 * row) + 2 < ys.Length ? ys[(2 * row) + 2] - b.Y : 0,
+            At(column, row + 1)
+        );
+        var (low, high) = (new Spot(a.X - west, a.Y - south), new Spot(b.X + east, b.Y + north));
+        return Outline.AreaWithin(room.Outline, low, high)
+            - room.KeepOuts.Sum(one => Outline.AreaWithin(one, low, high));
     }
 
     public static Lattice Of(ImmutableArray<RoomPlan> plans, WallPieces walls, double gapM)
@@ -114,6 +141,16 @@ internal sealed class Lattice
             var (column, row) = lattice.Place(cell);
             lattice.Link(walls, cell, Side.East, lattice.At(column + 1, row));
             lattice.Link(walls, cell, Side.North, lattice.At(column, row + 1));
+        }
+
+        for (var cell = 0; cell < lattice.Count; cell++)
+        {
+            lattice.neighbours[cell] =
+            [
+                .. Enum.GetValues<Side>()
+                    .Where(side => lattice.Linked(cell, side))
+                    .Select(side => lattice.Next(cell, side)),
+            ];
         }
 
         return lattice;

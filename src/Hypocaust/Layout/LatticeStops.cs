@@ -23,6 +23,7 @@ internal static class LatticeStops
                 )
             );
             strips.AddRange(Strips(room, upright));
+            stops.AddRange(Doors(room, upright));
         }
 
         var low = rooms.Min(room => room.Outline.Min(Of) + room.ClearanceM);
@@ -53,6 +54,26 @@ internal static class LatticeStops
                     opens ? at + clearance : at - clearance,
                     opens,
                     Math.Abs(along)
+                );
+            }
+        }
+    }
+
+    // a pair of lines opens at the jamb, so that as many pairs as possible pass the door
+    private static IEnumerable<LineStop> Doors(RoomPlan room, bool upright)
+    {
+        foreach (var door in room.Doors)
+        {
+            var wall = Outline.Edges(room.Outline).MinBy(edge => edge.Distance(door.Middle));
+            var way = wall.To - wall.From;
+            var (along, across) = upright ? (way.X, way.Y) : (way.Y, way.X);
+            if (Math.Abs(across) < 1e-6 * Math.Abs(along))
+            {
+                var at = upright ? door.Middle.X : door.Middle.Y;
+                yield return new LineStop(
+                    at - (door.WidthM / 2) + room.ClearanceM,
+                    Opens: true,
+                    door.WidthM
                 );
             }
         }

@@ -32,13 +32,17 @@ internal static class LoopBuilder
         );
         var least = LeastGap(walk);
         var reach = Reach(room);
-        var area = apronM2 + field.Cells.Sum(cell => lattice.AreaM2(cell, reach));
+        var area =
+            apronM2
+            + field
+                .Cells.Where(cell => lattice.RoomOf(cell) == field.Room)
+                .Sum(cell => lattice.AreaM2(cell, room, reach));
         return new LaidLoop(
             "",
             bent.Path,
             Leader(path, walk, field),
             area,
-            area / (Length(path) - (tail.First.To(path[1]) + tail.Last.To(path[^2]))),
+            (area - apronM2) / Math.Max(1e-9, Own(path, walk, lattice, field.Room)),
             bent.TightestM,
             least - (2 * bent.BulgeM),
             Sleeves(bent.Path, rooms)
@@ -64,6 +68,23 @@ internal static class LoopBuilder
 
     private static double Length(List<Spot> path) =>
         path.Skip(1).Select((spot, i) => spot.To(path[i])).Sum();
+
+    // tube in the room that the loop serves, the tails left out
+    private static double Own(
+        List<Spot> path,
+        List<(Spot At, int Cell)> walk,
+        Lattice lattice,
+        int room
+    )
+    {
+        var sum = 0.0;
+        for (var i = 1; i < walk.Count; i++)
+        {
+            sum += lattice.RoomOf(walk[i].Cell) == room ? path[i + 1].To(path[i]) : 0;
+        }
+
+        return sum;
+    }
 
     private static double LeastGap(List<(Spot At, int Cell)> walk) =>
         walk.Skip(1).Select((one, i) => one.At.To(walk[i].At)).DefaultIfEmpty(0).Min();

@@ -26,6 +26,38 @@ internal static class Outline
         }
     }
 
+    /// <summary>Area of the part inside an upright rectangle, m² (cut side by side after Sutherland and Hodgman).</summary>
+    public static double AreaWithin(ImmutableArray<Spot> corners, Spot low, Spot high)
+    {
+        IReadOnlyList<Spot> left = corners;
+        left = Cut(left, spot => spot.X - low.X);
+        left = Cut(left, spot => high.X - spot.X);
+        left = Cut(left, spot => spot.Y - low.Y);
+        left = Cut(left, spot => high.Y - spot.Y);
+        return Math.Abs(Area([.. left]));
+    }
+
+    private static List<Spot> Cut(IReadOnlyList<Spot> corners, Func<Spot, double> inside)
+    {
+        var kept = new List<Spot>(corners.Count + 4);
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var (a, b) = (corners[i], corners[(i + 1) % corners.Count]);
+            var (from, to) = (inside(a), inside(b));
+            if (from >= 0)
+            {
+                kept.Add(a);
+            }
+
+            if (from >= 0 != to >= 0)
+            {
+                kept.Add(a + ((b - a) * (from / (from - to))));
+            }
+        }
+
+        return kept;
+    }
+
     /// <summary>Whether a point lies inside.</summary>
     public static bool Holds(ImmutableArray<Spot> corners, Spot point)
     {

@@ -62,7 +62,8 @@ public readonly record struct Edge(Spot From, Spot To)
     {
         var (r, s, d) = (To - From, other.To - other.From, other.From - From);
         var cross = r.Cross(s);
-        if (Math.Abs(cross) < 1e-14)
+        // nearly parallel: the point of meeting is rounding noise, so only a true touch counts
+        if (Math.Abs(cross) < 1e-9 * r.Norm * s.Norm)
         {
             return Distance(other.From) < 1e-12
                 || Distance(other.To) < 1e-12

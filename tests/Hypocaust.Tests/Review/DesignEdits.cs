@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Hypocaust.Building;
 using Hypocaust.Design;
 
 namespace Hypocaust.Tests.Review;
@@ -17,7 +16,7 @@ internal sealed class DesignEdits
 
     public DesignDocument Read()
     {
-        var read = DesignFile.Read(Text, MaterialTable.Names);
+        var read = DesignFile.Read(Text);
         read.Problems.Select(problem => problem.ToString()).ShouldBeEmpty();
         return read.Value;
     }
