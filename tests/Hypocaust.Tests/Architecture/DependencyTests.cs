@@ -20,6 +20,7 @@ public sealed partial class DependencyTests
         ["Hydraulics"] = [.. Below, "Quantities", "Fluids"],
         ["Design"] = [.. Below, "Quantities", "Fluids", "Building", "Floor", "Hydraulics"],
         ["Answers"] = [.. Below, "Quantities", "Design"],
+        ["Layout"] = Below,
         ["Plant"] = [.. Below, "Quantities", "Fluids", "Hydraulics", "Design", "Answers"],
         ["Review"] =
         [
