@@ -25,17 +25,20 @@ public static class Study
 
         // a plant whose floor cannot be answered would show wrong temperatures, so it waits
         var floorIsMissing = design.Floor is { Loops.IsEmpty: false } && floor is null;
+        var graph = design.Plant is { } piping
+            ? PlantGraphBuilder.Build(design, piping, parts.Find)
+            : null;
         var plant =
-            floorIsMissing || design.Plant is not { } plantDesign
+            floorIsMissing || graph is null
                 ? null
-                : Keep(PlantStudy.Solve(design, plantDesign, floor, parts.Find), problems);
+                : Keep(PlantStudy.Solve(design.Plant!, graph, floor), problems);
         var floorAnswer = floor is null ? null : FloorReport.Of(floor, space!.Answer, plant?.State);
         var plantAnswer = plant is null
             ? null
             : PlantReport.Of(plant.State, design.Plant!, plant.Fluid);
         var subject = new ReviewSubject(
             design,
-            design.Plant is { } piping ? PlantGraphBuilder.Build(design, piping, parts.Find) : null,
+            graph,
             parts,
             space?.Answer,
             floorAnswer,

@@ -34,6 +34,7 @@ internal sealed class ReviewCommand : Command<DesignSettings>
         else
         {
             Print(AnsiConsole.Console, answer, settings.UnitsFor(document.Design));
+            settings.Report(document, answer.Problems);
         }
 
         return IsClean(answer) ? ExitCode.Clean : ExitCode.Findings;
@@ -58,8 +59,6 @@ internal sealed class ReviewCommand : Command<DesignSettings>
             Line(console, "Do: ", finding.Remedy);
             Line(console, "", $"{finding.Place} · {finding.Source}");
         }
-
-        ProblemPrinter.Print(Console.Error, answer.Name, null, answer.Problems);
     }
 
     private static void Line(IAnsiConsole console, string head, string text) =>

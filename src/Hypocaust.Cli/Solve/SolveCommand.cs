@@ -46,37 +46,9 @@ internal sealed class SolveCommand : Command<SolveSettings>
         else
         {
             new AnswerPrinter(AnsiConsole.Console, answer, units).Print();
-            ProblemPrinter.Print(
-                Console.Error,
-                settings.File,
-                document.Text,
-                answer.Problems.Select(problem =>
-                    problem with
-                    {
-                        Position = Position(document, problem.Place),
-                    }
-                )
-            );
+            settings.Report(document, answer.Problems);
         }
 
         return answer.Problems.IsEmpty ? ExitCode.Clean : ExitCode.Findings;
-    }
-
-    // the value itself may be a default that stands nowhere; then its nearest owner does
-    private static Problems.TextPosition? Position(Design.DesignDocument document, string place)
-    {
-        for (
-            var path = place;
-            path.Length > 0;
-            path = path[..Math.Max(0, path.LastIndexOfAny(['.', '[']))]
-        )
-        {
-            if (document.Places.TryGetValue(path, out var at))
-            {
-                return at;
-            }
-        }
-
-        return null;
     }
 }

@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Hypocaust.Design;
+using Hypocaust.Problems;
 using Hypocaust.Quantities;
 using Spectre.Console;
 using Spectre.Console.Cli;
@@ -44,6 +45,38 @@ internal class DesignSettings : CommandSettings
         }
 
         ProblemPrinter.Print(Console.Error, File, TextForPictures(), opened.Problems);
+        return null;
+    }
+
+    /// <summary>Prints what could not be answered, each problem with its place in the file.</summary>
+    public void Report(DesignDocument document, IEnumerable<Problem> problems) =>
+        ProblemPrinter.Print(
+            Console.Error,
+            File,
+            document.Text,
+            problems.Select(problem =>
+                problem with
+                {
+                    Position = PositionOf(document, problem.Place),
+                }
+            )
+        );
+
+    // the value itself may be a default that stands nowhere; then its nearest owner does
+    private static TextPosition? PositionOf(DesignDocument document, string place)
+    {
+        for (
+            var path = place;
+            path.Length > 0;
+            path = path[..Math.Max(0, path.LastIndexOfAny(['.', '[']))]
+        )
+        {
+            if (document.Places.TryGetValue(path, out var at))
+            {
+                return at;
+            }
+        }
+
         return null;
     }
 

@@ -59,5 +59,5 @@ public partial class WhyCard
         key.Key == "Escape" ? OnClose.InvokeAsync() : Task.CompletedTask;
 
     private string Signed(double change, Shown shown) =>
-        (change < 0 ? "" : "+") + Change.Of(shown, change).Format(change, Moment.Units);
+        shown.FormatDifference(change, Moment.Units);
 }

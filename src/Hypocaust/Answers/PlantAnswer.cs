@@ -64,7 +64,8 @@ public sealed record HeaterAnswer(
     [property: Meaning("What it is doing.")] HeaterState State,
     [property: Meaning("Heat delivered to the water, W.")] double DeliveredW,
     [property: Meaning("Heat that it could give, W.")] double CapacityW,
-    [property: Meaning("Set point, °C.")] double SetPointC,
+    [property: Meaning("Set point, °C; null for a heater that is off without one.")]
+        double? SetPointC,
     [property: Meaning("Water in, °C; null where it stands still.")] double? InC,
     [property: Meaning("Water out, °C.")] double? OutC,
     [property: Meaning("Mass flow, kg/s.")] double FlowKgPerS,

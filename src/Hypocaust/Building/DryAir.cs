@@ -1,4 +1,5 @@
 using Hypocaust.Problems;
+using Hypocaust.Quantities;
 
 namespace Hypocaust.Building;
 
@@ -15,7 +16,6 @@ public sealed record DryAir(
     double DensityKgPerM3
 )
 {
-    private const double SeaLevelPressurePa = 101325;
     private const double GasConstantJPerKgK = 287.042;
     private const double HeatCapacityJPerKgK = 1006;
 
@@ -39,7 +39,8 @@ public sealed record DryAir(
             return Result<DryAir>.Failed(problems);
         }
 
-        var pressurePa = SeaLevelPressurePa * Math.Pow(1 - 2.25577e-5 * altitudeM, 5.2559);
+        var pressurePa =
+            PhysicalConstants.AtmospherePa * Math.Pow(1 - 2.25577e-5 * altitudeM, 5.2559);
         return new DryAir(
             altitudeM,
             temperatureC,

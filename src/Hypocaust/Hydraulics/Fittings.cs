@@ -1,3 +1,5 @@
+using Hypocaust.Quantities;
+
 namespace Hypocaust.Hydraulics;
 
 /// <summary>Pressure loss of valves and fittings, and the coefficients in use for it: Kv (metric), Cv (US), K (dimensionless).</summary>
@@ -5,8 +7,7 @@ namespace Hypocaust.Hydraulics;
 public static class Fittings
 {
     private const double BarPa = 1e5;
-    private const double PsiPa = 0.45359237 * 9.80665 / (0.0254 * 0.0254);
-    private const double GallonM3 = 231 * 0.0254 * 0.0254 * 0.0254;
+    private static readonly Unit CvUnit = FlowCoefficientKind.Kind.Find("Cv")!;
     private const double SecondsPerHour = 3600;
     private const double KvReferenceDensity = 1000;
 
@@ -66,13 +67,12 @@ public static class Fittings
 
     /// <summary>Kv of a valve given by its Cv (US gallons a minute at 1 psi), m³/h; Kv = 0.865 Cv, by the exact unit factors and water of 1000 kg/m³.</summary>
     /// <param name="cv">Cv, US gal/min at 1 psi, more than 0.</param>
-    public static double KvOfCv(double cv) =>
-        Positive(cv, nameof(cv)) * GallonM3 * 60 * Math.Sqrt(BarPa / PsiPa);
+    public static double KvOfCv(double cv) => CvUnit.ToSi(Positive(cv, nameof(cv)));
 
     /// <summary>Cv of a valve given by its Kv, US gal/min at 1 psi.</summary>
     /// <param name="kvM3PerH">Kv, m³/h, more than 0.</param>
     public static double CvOfKv(double kvM3PerH) =>
-        Positive(kvM3PerH, nameof(kvM3PerH)) / KvOfCv(1);
+        CvUnit.FromSi(Positive(kvM3PerH, nameof(kvM3PerH)));
 
     private static double AreaM2(double innerDiameterM) =>
         Math.PI * Positive(innerDiameterM, nameof(innerDiameterM)) * innerDiameterM / 4;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Hypocaust.Problems;
+using Hypocaust.Quantities;
 
 namespace Hypocaust.Hydraulics;
 
@@ -16,7 +17,6 @@ public sealed record PumpCurve
     /// <summary>Largest distance of a point from the fitted curve, as a part of the largest head, that is still accepted.</summary>
     private const double DeviationAllowed = 0.15;
 
-    private const double Gravity = 9.80665;
     private const double SecondsPerHour = 3600;
 
     private PumpCurve(double a, double b, double c, double fromM3PerH, double toM3PerH)
@@ -147,16 +147,16 @@ public sealed record PumpCurve
     /// <param name="flowM3PerH">Flow, m³/h.</param>
     /// <param name="densityKgPerM3">Density of the fluid pumped, kg/m³.</param>
     public double PressureRisePa(double flowM3PerH, double densityKgPerM3) =>
-        densityKgPerM3 * Gravity * HeadM(flowM3PerH);
+        densityKgPerM3 * PhysicalConstants.GravityMPerS2 * HeadM(flowM3PerH);
 
     /// <summary>The curve as the network solver takes it; its pressures follow the density of the branch, because head is what stays.</summary>
     public PumpLaw ToLaw()
     {
         const double density = 1000;
         return new PumpLaw(
-            density * Gravity * A,
-            -density * Gravity * B * SecondsPerHour,
-            -density * Gravity * C * SecondsPerHour * SecondsPerHour
+            density * PhysicalConstants.GravityMPerS2 * A,
+            -density * PhysicalConstants.GravityMPerS2 * B * SecondsPerHour,
+            -density * PhysicalConstants.GravityMPerS2 * C * SecondsPerHour * SecondsPerHour
         )
         {
             ReferenceDensityKgPerM3 = density,

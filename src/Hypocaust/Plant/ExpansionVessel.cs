@@ -1,3 +1,5 @@
+using Hypocaust.Quantities;
+
 namespace Hypocaust.Plant;
 
 /// <summary>A closed expansion vessel: a gas cushion that takes the growth of the water.</summary>
@@ -6,15 +8,19 @@ namespace Hypocaust.Plant;
 /// <source>Boyle's law; sizing by the form of EN 12828:2012, annex D (from memory)</source>
 public sealed record ExpansionVessel(double VolumeM3, double PrechargePa)
 {
-    /// <summary>Standard atmosphere, Pa.</summary>
-    public const double AtmospherePa = 101325;
-
     /// <summary>Water in the vessel at a gauge pressure, m³; none at or below the precharge.</summary>
     /// <param name="gaugePa">Pressure at the vessel, Pa above atmosphere.</param>
     public double WaterM3(double gaugePa) =>
         gaugePa <= PrechargePa
             ? 0
-            : VolumeM3 * (1 - ((PrechargePa + AtmospherePa) / (gaugePa + AtmospherePa)));
+            : VolumeM3
+                * (
+                    1
+                    - (
+                        (PrechargePa + PhysicalConstants.AtmospherePa)
+                        / (gaugePa + PhysicalConstants.AtmospherePa)
+                    )
+                );
 
     /// <summary>Gauge pressure once the water has grown by a volume, Pa; null where the vessel cannot take it.</summary>
     /// <param name="coldPa">Gauge pressure when cold and full, Pa.</param>
@@ -23,7 +29,10 @@ public sealed record ExpansionVessel(double VolumeM3, double PrechargePa)
     {
         var water = Math.Max(0, WaterM3(coldPa) + growthM3);
         var gas = VolumeM3 - water;
-        return gas <= 0 ? null : ((PrechargePa + AtmospherePa) * VolumeM3 / gas) - AtmospherePa;
+        return gas <= 0
+            ? null
+            : ((PrechargePa + PhysicalConstants.AtmospherePa) * VolumeM3 / gas)
+                - PhysicalConstants.AtmospherePa;
     }
 }
 

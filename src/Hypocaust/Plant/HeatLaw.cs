@@ -16,7 +16,11 @@ public abstract record HeatLaw
     /// <param name="CapacityW">Power, W; 0 when it is off.</param>
     /// <param name="MinimumFlowKgPerS">Flow below which it stays off, kg/s.</param>
     public sealed record Heater(double SetPointC, double CapacityW, double MinimumFlowKgPerS)
-        : HeatLaw;
+        : HeatLaw
+    {
+        /// <summary>A heater that is off: it gives nothing, whatever its set point.</summary>
+        public static Heater SwitchedOff { get; } = new(0, 0, 0);
+    }
 
     /// <summary>A fixed heat input.</summary>
     /// <param name="HeatW">Heat to the water, W.</param>

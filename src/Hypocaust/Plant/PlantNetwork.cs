@@ -140,7 +140,7 @@ internal sealed record PlantNetwork(
                         curve.Problems.Select(problem =>
                             problem with
                             {
-                                Place = $"$.plant.items.{item.Name}",
+                                Place = DesignPlaces.Item(item.Name),
                             }
                         )
                     );

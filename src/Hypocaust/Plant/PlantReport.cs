@@ -11,8 +11,6 @@ namespace Hypocaust.Plant;
 /// <summary>Puts the steady state of a plant into the words and figures of the answer.</summary>
 internal sealed class PlantReport
 {
-    private const double Gravity = 9.80665;
-
     private readonly PlantState state;
     private readonly PlantDesign plant;
     private readonly Fluid fluid;
@@ -93,7 +91,7 @@ internal sealed class PlantReport
             state.Heat.HeaterStates[index]!.Value,
             state.Heat.HeatsW[index],
             part.Capacity.Si,
-            branch.Item.SetPoint!.Value.Si,
+            branch.Item.SetPoint?.Si,
             state.Heat.InletsC[index],
             state.Heat.OutletsC[index],
             FlowKgPerS(index),
@@ -135,7 +133,7 @@ internal sealed class PlantReport
             part.Speeds.Length,
             curve is not null,
             flow,
-            rise / (state.Fluids[index].DensityKgPerM3 * Gravity),
+            rise / (state.Fluids[index].DensityKgPerM3 * PhysicalConstants.GravityMPerS2),
             rise,
             PressurePa(branch.From),
             curve is null ? 0 : part.Speeds[speed - 1].Power?.Si,

@@ -156,9 +156,10 @@ internal sealed class PlantSolver
                 Math.Abs(solver.FlowsKgPerS[index]),
                 fluids[index]
             ),
+            PlantBranch.InItem { Part: HeaterPart, Item.Off: true } => HeatLaw.Heater.SwitchedOff,
             PlantBranch.InItem { Part: HeaterPart heater } item => new HeatLaw.Heater(
-                item.Item.SetPoint?.Si ?? StartC,
-                item.Item.Off ? 0 : heater.Capacity.Si,
+                item.Item.SetPoint!.Value.Si,
+                heater.Capacity.Si,
                 heater.MinimumFlow.Si * mean.DensityKgPerM3
             ),
             _ => HeatLaw.None,

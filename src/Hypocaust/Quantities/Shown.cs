@@ -123,6 +123,7 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
     public static readonly Shown Head = Of(LengthKind.Kind, "m", 2, "ft", 1);
 
     private const int ByPowers = -1;
+    private const int MostDecimals = 9;
 
     /// <summary>The unit for a reader.</summary>
     public Unit UnitIn(UnitSystem system) => system == UnitSystem.Us ? Us : Si;
@@ -150,7 +151,13 @@ public sealed record Shown(Unit Si, int SiDecimals, Unit Us, int UsDecimals)
             var other => " " + other,
         };
         var size = Math.Abs(si) / unit.Factor;
-        var figure = size.ToString(size is >= 100 or 0 ? "0" : "G3", CultureInfo.InvariantCulture);
+        // three figures: a change is often far smaller than what the number itself shows
+        var decimals =
+            size == 0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals);
+        var figure = size.ToString(
+            "F" + decimals.ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
         return (si < 0 ? "−" : "+") + figure + symbol;
     }
 

@@ -13,9 +13,6 @@ namespace Hypocaust.Studies;
 /// <summary>Takes the loops of a design to heated floors, one a loop; loops in like floors share one section.</summary>
 internal sealed class FloorStudy
 {
-    // standard factor on the ground's yearly swing, EN 12831:2003 f_g1, as in the heat loss
-    private const double GroundSwingFactor = 1.45;
-
     private FloorStudy(
         ImmutableArray<LoopDesign> loops,
         ImmutableArray<HeatedFloor> floors,
@@ -69,7 +66,7 @@ internal sealed class FloorStudy
                 : sections[buildUp] = FloorSection2D.Solve(buildUp);
 
         return problems.Count > 0
-            ? Result<FloorStudy>.Failed(problems)
+            ? Result<FloorStudy>.Failed(problems.Distinct())
             : new FloorStudy(floor.Loops, floors.ToImmutable(), tubes);
     }
 
@@ -95,7 +92,7 @@ internal sealed class FloorStudy
     {
         var section = floor.Sections[loop.Section];
         var zone = design.Building.Zones[loop.Zone];
-        if (BelowOf(section, zone, loop.Zone, design, space) is not { } below)
+        if (BelowOf(section, loop.Zone, space) is not { } below)
         {
             return StudyProblems.NothingKnownBelow(loop.Section, loop.Zone);
         }
@@ -107,9 +104,7 @@ internal sealed class FloorStudy
         return heated.Succeeded
             ? heated
             : Result<HeatedFloor>.Failed(
-                heated.Problems.Select(problem =>
-                    StudyProblems.OfLoop(problem, index, loop.Section, loop.Tube)
-                )
+                heated.Problems.Select(problem => StudyProblems.OfLoop(problem, index, loop))
             );
     }
 
@@ -137,13 +132,7 @@ internal sealed class FloorStudy
 
     private sealed record Below(ImmutableArray<DownwardLayer> Layers, double Celsius);
 
-    private static Below? BelowOf(
-        FloorBuildUp section,
-        ZoneDesign zone,
-        string zoneName,
-        HeatingDesign design,
-        SpaceStudy.Outcome space
-    )
+    private static Below? BelowOf(FloorBuildUp section, string zoneName, SpaceStudy.Outcome space)
     {
         var own = new DownwardLayer("below the tube", section.Below.Si);
         if (section.BelowTemperature is { } given)
@@ -161,8 +150,10 @@ internal sealed class FloorStudy
             (1 / ground.UWPerM2K)
             - ground.Input.InsideSurfaceM2KPerW
             - ground.Input.FloorResistanceM2KPerW;
-        var indoor = zone.Indoor.Si;
-        var celsius = indoor - (GroundSwingFactor * (indoor - design.Site.AnnualMean.Si));
+        var celsius = space
+            .Answer.Zones.First(found => found.Name == zoneName)
+            .Elements.First(element => element.Kind == SpaceStudy.Ground)
+            .FarSideC;
         return new Below([own, new DownwardLayer("soil", Math.Max(0, soil))], celsius);
     }
 

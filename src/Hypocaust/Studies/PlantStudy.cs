@@ -11,12 +11,7 @@ internal static class PlantStudy
 {
     public sealed record Outcome(PlantState State, Fluid Fluid);
 
-    public static Result<Outcome> Solve(
-        HeatingDesign design,
-        PlantDesign plant,
-        FloorStudy? floor,
-        Func<string, Part?> partNamed
-    )
+    public static Result<Outcome> Solve(PlantDesign plant, PlantGraph graph, FloorStudy? floor)
     {
         var fluid = Fluid.Create(plant.Fluid.Kind, plant.Fluid.Share.Si);
         if (!fluid.TryGet(out var mix))
@@ -26,7 +21,6 @@ internal static class PlantStudy
             );
         }
 
-        var graph = PlantGraphBuilder.Build(design, plant, partNamed);
         if (graph.Nodes.IsEmpty)
         {
             return new Problem(

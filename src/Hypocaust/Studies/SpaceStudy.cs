@@ -69,7 +69,7 @@ internal static class SpaceStudy
         var elements = ImmutableArray.CreateBuilder<EnvelopeElement>();
         foreach (var (elementName, element) in zone.Elements ?? Named<Element>.Empty)
         {
-            var path = $"$.building.zones.{name}.elements.{elementName}";
+            var path = DesignPlaces.Element(name, elementName);
             if (Transmittance(design, element, path, problems) is { } u)
             {
                 how[(name, elementName)] = u.How;
@@ -99,7 +99,7 @@ internal static class SpaceStudy
                     ground.Problems.Select(problem =>
                         problem with
                         {
-                            Place = $"$.building.zones.{name}.ground",
+                            Place = DesignPlaces.Zone(name, "ground"),
                         }
                     )
                 );

@@ -1,3 +1,4 @@
+using Hypocaust.Design;
 using Hypocaust.Problems;
 
 namespace Hypocaust.Studies;
@@ -8,26 +9,32 @@ internal static class StudyProblems
     public static Problem NothingKnownBelow(string section, string zone) =>
         new(
             "nothing-known-below",
-            $"$.floor.sections.{section}",
+            DesignPlaces.Section(section),
             $"nobody says what lies under the floor of \"{zone}\"",
             "add the slab on the ground to the zone (\"ground\"), or write \"belowTemperature\" in the floor section"
         );
 
-    public static Problem OfLoop(Problem problem, int loop, string section, string tube) =>
+    /// <summary>A problem of the floor module, moved from its argument to the value of the design that gave it.</summary>
+    public static Problem OfLoop(Problem problem, int index, LoopDesign loop) =>
         problem with
         {
-            Place = PlaceOf(problem.Place, loop, section, tube),
+            Place = problem.Place switch
+            {
+                "spacingM" => DesignPlaces.Loop(index, "spacing"),
+                "tube.outerDiameterM"
+                or "tube.wallM"
+                or "tube.conductivityWPerMK"
+                or "tubeDepthM" => DesignPlaces.Loop(index, "tube"),
+                "coverM" => DesignPlaces.Section(loop.Section, "cover"),
+                "coveringResistanceM2KPerW" => DesignPlaces.Section(loop.Section, "covering"),
+                "screedConductivityWPerMK" => DesignPlaces.Section(
+                    loop.Section,
+                    "slabConductivity"
+                ),
+                "below" => DesignPlaces.Section(loop.Section, "below"),
+                "belowC" => DesignPlaces.Section(loop.Section, "belowTemperature"),
+                "roomC" => DesignPlaces.Zone(loop.Zone, "indoor"),
+                _ => DesignPlaces.Section(loop.Section),
+            },
         };
-
-    private static string PlaceOf(string argument, int loop, string section, string tube)
-    {
-        bool Says(string word) => argument.Contains(word, StringComparison.OrdinalIgnoreCase);
-        return Says("spacing") ? $"$.floor.loops[{loop}].spacing"
-            : Says("tube") || Says("diameter") || Says("wall") ? $"$.floor.loops[{loop}].tube"
-            : Says("covering") ? $"$.floor.sections.{section}.covering"
-            : Says("cover") ? $"$.floor.sections.{section}.cover"
-            : Says("conductivity") ? $"$.floor.sections.{section}.slabConductivity"
-            : Says("below") ? $"$.floor.sections.{section}.below"
-            : $"$.floor.sections.{section}";
-    }
 }

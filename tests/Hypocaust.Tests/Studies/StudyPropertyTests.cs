@@ -49,6 +49,31 @@ public sealed class StudyPropertyTests
     }
 
     [Fact]
+    public void A_heater_that_is_off_needs_no_set_point_and_gives_nothing()
+    {
+        var document = Examples.Document("new").Edit("$.plant.items.heater.off", "true").Value;
+        var answer = Study.Solve(document.Edit("$.plant.items.heater.setPoint", null).Value.Design);
+        answer.Plant!.Heater!.State.ShouldBe(HeaterState.Off);
+        answer.Plant.Heater.SetPointC.ShouldBeNull();
+        answer.Plant.Heater.DeliveredW.ShouldBe(0, 1e-6);
+    }
+
+    [Fact]
+    public void A_problem_names_a_place_that_stands_in_the_file_and_comes_once()
+    {
+        var text = Examples
+            .Document("new")
+            .Text.Replace("\"room\"", "\"back room\"", StringComparison.Ordinal);
+        var document = DesignFile
+            .Read(text)
+            .Value.Edit("$.building.zones['back room'].ground", null)
+            .Value;
+        var problem = Study.Solve(document.Design).Problems.ShouldHaveSingleItem();
+        problem.Code.ShouldBe("nothing-known-below");
+        document.Places.ShouldContainKey(problem.Place);
+    }
+
+    [Fact]
     public void More_insulation_never_loses_more_and_a_colder_day_never_less()
     {
         var document = Examples.Document("pottery-studio");
@@ -155,7 +180,7 @@ public sealed class StudyPropertyTests
             var path = $"$.plant.items['{item}']";
             document = random.Next(12) switch
             {
-                0 => Try(document, path + ".off", "true"),
+                0 => Try(Try(document, path + ".off", "true"), path + ".setPoint", null),
                 1 => Try(document, path + ".shut", "true"),
                 2 when placed.Speed is not null => Try(
                     document,
@@ -171,6 +196,6 @@ public sealed class StudyPropertyTests
             : document;
     }
 
-    private static DesignDocument Try(DesignDocument document, string path, string text) =>
+    private static DesignDocument Try(DesignDocument document, string path, string? text) =>
         document.Edit(path, text).TryGet(out var edited) ? edited : document;
 }

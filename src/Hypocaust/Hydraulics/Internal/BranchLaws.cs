@@ -1,3 +1,5 @@
+using Hypocaust.Quantities;
+
 namespace Hypocaust.Hydraulics.Internal;
 
 /// <summary>
@@ -17,8 +19,6 @@ internal sealed class BranchLaws
 
     /// <summary>Loss of a branch for which none is given, Pa·s/kg.</summary>
     public const double LeastPaSPerKg = 1;
-
-    private const double Gravity = 9.80665;
 
     private readonly Network network;
     private readonly BranchOrder order;
@@ -77,10 +77,11 @@ internal sealed class BranchLaws
     public double ReferenceDensity { get; private set; }
 
     /// <summary>Weight of a fluid column, taken off before solving so that buoyancy is not lost in rounding, Pa per m.</summary>
-    public double ReferenceWeight => ReferenceDensity * Gravity;
+    public double ReferenceWeight => ReferenceDensity * PhysicalConstants.GravityMPerS2;
 
     /// <summary>ρ g (z_to − z_from) of a branch, Pa.</summary>
-    public double ColumnPa(int l, double density) => density * Gravity * order.RiseM[l];
+    public double ColumnPa(int l, double density) =>
+        density * PhysicalConstants.GravityMPerS2 * order.RiseM[l];
 
     /// <summary>A plausible flow to start from, m³/s: the velocity given, or what 1 kPa drives through a valve, or 0.1 l/s.</summary>
     public double StartFlowM3PerS(int l, double velocityMPerS, double kvM3PerH) =>

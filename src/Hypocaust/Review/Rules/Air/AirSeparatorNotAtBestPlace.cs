@@ -23,7 +23,6 @@ public sealed class AirSeparatorNotAtBestPlace()
         }
     )
 {
-    private const double Gravity = 9.80665;
     private const double SlackK = 1;
     private const double SlackPa = 1e4;
 
@@ -43,7 +42,11 @@ public sealed class AirSeparatorNotAtBestPlace()
 
             double AtSameHeight(ItemAnswer item) =>
                 item.PressurePa!.Value
-                + ((item.HeightM - here.HeightM) * plant.Fluid.DensityKgPerM3 * Gravity);
+                + (
+                    (item.HeightM - here.HeightM)
+                    * plant.Fluid.DensityKgPerM3
+                    * PhysicalConstants.GravityMPerS2
+                );
             var lowest = plant
                 .Items.Where(item =>
                     item.TemperatureC > warmest - SlackK && item.PressurePa is not null

@@ -1,4 +1,5 @@
 using Hypocaust.Answers;
+using Hypocaust.Design;
 using Hypocaust.Fluids;
 using Hypocaust.Quantities;
 

@@ -1,4 +1,5 @@
 using Hypocaust.Answers;
+using Hypocaust.Design;
 using Hypocaust.Quantities;
 
 namespace Hypocaust.Review.Rules.Circulation;

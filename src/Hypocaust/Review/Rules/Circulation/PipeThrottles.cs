@@ -1,4 +1,5 @@
 using Hypocaust.Answers;
+using Hypocaust.Design;
 using Hypocaust.Plant;
 using Hypocaust.Quantities;
 

@@ -23,7 +23,6 @@ public sealed class CirculatorPumpsTowardsVessel()
         }
     )
 {
-    private const double Gravity = 9.80665;
     private const double LeastRisePa = 1000;
 
     /// <inheritdoc/>
@@ -39,7 +38,10 @@ public sealed class CirculatorPumpsTowardsVessel()
         foreach (var circulator in plant.Circulators.Where(pump => pump.Running))
         {
             var height = subject.Graph.Item(circulator.Item).Item.Height.Si;
-            var column = (height - vessel.Item.Height.Si) * plant.Fluid.DensityKgPerM3 * Gravity;
+            var column =
+                (height - vessel.Item.Height.Si)
+                * plant.Fluid.DensityKgPerM3
+                * PhysicalConstants.GravityMPerS2;
             var falls = atVessel - column - circulator.InletPa;
             if (circulator.RisePa < LeastRisePa || !(falls > circulator.RisePa / 2))
             {

@@ -22,7 +22,6 @@ public sealed class ColdFillTooLow()
         }
     )
 {
-    private const double Gravity = 9.80665;
     private const double LeastAtTopPa = 0.3e5;
 
     /// <summary>Weight of the water between the vessel (without one, the lowest item) and the highest item, Pa.</summary>
@@ -32,7 +31,9 @@ public sealed class ColdFillTooLow()
         var top = items.Max(item => item.Item.Height.Si);
         var vessel = items.FirstOrDefault(item => item.Part is VesselPart);
         var from = vessel?.Item.Height.Si ?? items.Min(item => item.Item.Height.Si);
-        return Math.Max(0, top - from) * subject.Plant!.Fluid.DensityKgPerM3 * Gravity;
+        return Math.Max(0, top - from)
+            * subject.Plant!.Fluid.DensityKgPerM3
+            * PhysicalConstants.GravityMPerS2;
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using Hypocaust.Answers;
+using Hypocaust.Design;
 using Hypocaust.Quantities;
 
 namespace Hypocaust.Review.Rules.Heating;
@@ -22,16 +23,22 @@ public sealed class SetPointNotReached()
     )
 {
     /// <inheritdoc/>
-    public override IEnumerable<Finding> Check(ReviewSubject subject) =>
-        subject
-            .Plant!.Heaters.Where(heater =>
-                heater is { State: HeaterState.FullPower, OutC: not null }
+    public override IEnumerable<Finding> Check(ReviewSubject subject)
+    {
+        foreach (
+            var heater in subject.Plant!.Heaters.Where(heater =>
+                heater.State == HeaterState.FullPower
             )
-            .Select(heater =>
-                Find(
+        )
+        {
+            if (heater is { OutC: { } reached, SetPointC: { } wanted })
+            {
+                yield return Find(
                     DesignPlaces.Item(heater.Item, "setPoint"),
-                    $"\"{heater.Item}\" gives its full {subject.Show(heater.CapacityW, Shown.Heat)} and reaches {subject.Show(heater.OutC!.Value, Shown.Temperature)}; it is set to {subject.Show(heater.SetPointC, Shown.Temperature)}.",
+                    $"\"{heater.Item}\" gives its full {subject.Show(heater.CapacityW, Shown.Heat)} and reaches {subject.Show(reached, Shown.Temperature)}; it is set to {subject.Show(wanted, Shown.Temperature)}.",
                     "Set it no higher than the floor needs, or take a stronger heater."
-                )
-            );
+                );
+            }
+        }
+    }
 }

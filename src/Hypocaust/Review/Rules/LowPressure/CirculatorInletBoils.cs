@@ -1,5 +1,6 @@
 using Hypocaust.Answers;
 using Hypocaust.Building;
+using Hypocaust.Design;
 using Hypocaust.Fluids;
 using Hypocaust.Quantities;
 
@@ -25,7 +26,6 @@ public sealed class CirculatorInletBoils()
         }
     )
 {
-    private const double Gravity = 9.80665;
     private const double ScarceM = 3;
     private const double HopelessM = 1;
 
@@ -50,7 +50,8 @@ public sealed class CirculatorInletBoils()
             }
 
             var marginM =
-                (gauge + air.PressurePa - boiling) / (subject.Plant.Fluid.DensityKgPerM3 * Gravity);
+                (gauge + air.PressurePa - boiling)
+                / (subject.Plant.Fluid.DensityKgPerM3 * PhysicalConstants.GravityMPerS2);
             if (marginM >= ScarceM)
             {
                 continue;

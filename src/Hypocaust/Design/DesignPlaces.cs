@@ -1,6 +1,6 @@
 using Hypocaust.Design.Source;
 
-namespace Hypocaust.Review;
+namespace Hypocaust.Design;
 
 /// <summary>Paths of values in a design, written as the reader writes them.</summary>
 internal static class DesignPlaces
@@ -21,6 +21,15 @@ internal static class DesignPlaces
 
     public static string Zone(string name, string? key = null) =>
         Below(Place.Root.Member("building").Member("zones").Member(name), key);
+
+    public static string Element(string zone, string element) =>
+        Place
+            .Root.Member("building")
+            .Member("zones")
+            .Member(zone)
+            .Member("elements")
+            .Member(element)
+            .ToString();
 
     private static string Below(Place place, string? key) =>
         (key is null ? place : place.Member(key)).ToString();
